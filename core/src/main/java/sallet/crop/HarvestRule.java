@@ -1,0 +1,40 @@
+package sallet.crop;
+
+/**
+ * How a crop is taken and how long it may stand.
+ *
+ * @param leafPick whether outer leaves may be picked from the standing plant
+ * @param liftFromG fresh mass from which the whole plant may be lifted, g
+ * @param overAgeDays last day on the bench, days after emergence
+ * @param ageingFromDays day after emergence from which growth slows
+ * @param ageingPerWeek factor on assimilation for each week after that
+ * @param fridgeCarryDays days the harvest keeps in the fridge, 0 when it must be eaten at once
+ * @param edibleShare edible share of the harvested fresh mass
+ * @param plantsPerPot plants that share one pot, raised together as a clump in one cell
+ * @param usableShare share of seeds that become a usable transplant
+ */
+public record HarvestRule(
+    boolean leafPick,
+    double liftFromG,
+    int overAgeDays,
+    int ageingFromDays,
+    double ageingPerWeek,
+    int fridgeCarryDays,
+    double edibleShare,
+    int plantsPerPot,
+    double usableShare) {
+
+  /** Days after emergence before the first pick. Common practice. */
+  public static final int FIRST_PICK_DAYS = 22;
+
+  /** Fresh mass a plant must stand at to be picked, g. Judgement. */
+  public static final double PICK_FROM_G = 12;
+
+  /** Largest share of the leaf area one weekly pick may take. Common practice. */
+  public static final double LARGEST_PICK = 0.4;
+
+  /** Factor on assimilation for age, after {@code age} days from emergence. */
+  public double ageing(int ageDays) {
+    return Math.pow(ageingPerWeek, Math.max(0, ageDays - ageingFromDays) / 7.0);
+  }
+}

@@ -1,0 +1,108 @@
+package sallet.crop;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+
+/** The days of a plant's life as the growth model needs them, along its stays. */
+public final class LifeDays {
+  private LifeDays() {}
+
+  /**
+   * One row for each day from emergence up to, not including, {@code until}.
+   *
+   * @param p growth parameters
+   * @param rule harvest rule, for ageing and plants per pot
+   * @param vigour the household factor m on assimilation
+   * @param emergence first day of growth
+   * @param stays in order of time, the first from emergence or before
+   */
+  public static PlantDay[] of(
+      PlantParameters p,
+      HarvestRule rule,
+      double vigour,
+      LocalDate emergence,
+      List<Stay> stays,
+      LocalDate until) {
+    int n = (int) ChronoUnit.DAYS.between(emergence, until);
+    PlantDay[] days = new PlantDay[Math.max(0, n)];
+    double lightMemory = Double.NaN;
+    int current = 0;
+    for (int i = 0; i < n; i++) {
+      LocalDate date = emergence.plusDays(i);
+      while (current + 1 < stays.size() && !stays.get(current + 1).from().isAfter(date)) {
+        current++;
+      }
+      Stay stay = stays.get(current);
+      int at = stay.place().index(date);
+      double dli = stay.place().dliMol(at);
+      lightMemory = Double.isNaN(lightMemory) ? dli : lightMemory + (dli - lightMemory) / 5;
+      days[i] =
+          day(
+              p,
+              vigour * rule.ageing(i),
+              stay.place().assimilateG(at),
+              lightMemory,
+              stay.place().meanC(at),
+              stay.siteCm2() / rule.plantsPerPot());
+    }
+    return days;
+  }
+
+  /**
+   * One day for plants of these parameters.
+   *
+   * @param vigour factor on assimilation beside the crop's own
+   * @param assimilateG carbohydrate at assimilation factor 1, g CH2O/m²/d
+   * @param lightMemoryMol five-day memory of the daily light integral, mol/m²/d
+   * @param meanC mean temperature, °C
+   * @param siteCm2 area one plant may fill, cm²
+   */
+  public static PlantDay day(
+      PlantParameters p,
+      double vigour,
+      double assimilateG,
+      double lightMemoryMol,
+      double meanC,
+      double siteCm2) {
+    double light = Math.max(lightMemoryMol, 1) / p.referenceDliMol();
+    double warmest = p.optimumHighC() - 2;
+    double slaWarmth =
+        Math.exp(
+            0.04 * (Math.min(meanC, warmest) - (warmest - 2))
+                - 0.03 * Math.max(0, meanC - warmest));
+    double sla =
+        Math.min(
+            900, Math.max(150, p.slaCm2PerG() * Math.pow(light, p.slaLightPower()) * slaWarmth));
+    double dry =
+        Math.min(
+            0.12,
+            Math.max(
+                0.025,
+                p.dryMatterShare()
+                    * Math.pow(light, p.dryMatterLightPower())
+                    * Math.exp(p.dryMatterPerC() * (meanC - 20))));
+    return new PlantDay(
+        vigour * p.assimilationFactor() * assimilateG * 1e-4,
+        Math.pow(2, (meanC - 25) / 10),
+        Math.expm1(p.growthCapPerDay() * growthResponse(p, meanC)),
+        sla,
+        dry,
+        siteCm2,
+        Math.max(0, meanC - p.leafBaseC()) / p.phyllochronCd());
+  }
+
+  /** Response of growth to temperature, 0 to 1. */
+  static double growthResponse(PlantParameters p, double meanC) {
+    if (meanC <= p.baseC() || meanC >= p.ceilingC()) {
+      return 0;
+    }
+    if (meanC < p.optimumLowC()) {
+      return (meanC - p.baseC()) / (p.optimumLowC() - p.baseC());
+    }
+    if (meanC > p.optimumHighC()) {
+      return (p.ceilingC() - meanC) / (p.ceilingC() - p.optimumHighC());
+    }
+    return 1;
+  }
+}

@@ -1,0 +1,56 @@
+package sallet.crop;
+
+/**
+ * Parameters of the per-plant daily growth model for one kind of plant. Names follow the equations
+ * of {@link PlantModel}.
+ *
+ * @param crownC c of the free crown area A = LA / (1 + c sqrt(LA)), 1/cm
+ * @param growthCapPerDay mu, highest relative growth rate, 1/d
+ * @param baseC temperature below which nothing grows, °C
+ * @param optimumLowC lower end of the best temperature range, °C
+ * @param optimumHighC upper end of the best temperature range, °C
+ * @param ceilingC temperature above which nothing grows, °C
+ * @param startDryG W0, dry mass at emergence, g
+ * @param startLeafCm2 LA0, leaf area at emergence, cm²
+ * @param rootShare tau, share of dry mass kept in the root
+ * @param leafShare lambda, share of shoot growth that becomes leaf
+ * @param slaCm2PerG SLA0, specific leaf area at the reference light, cm²/g
+ * @param slaLightPower sD, power of light in the specific leaf area
+ * @param referenceDliMol Dref, reference light, mol/m²/d
+ * @param dryMatterShare DMC0, dry share of fresh mass at the reference light and 20 °C
+ * @param dryMatterLightPower dD, power of light in the dry share
+ * @param dryMatterPerC dT, relative change of the dry share per °C, 1/°C
+ * @param growthYield Y, structural mass per reserve spent
+ * @param reserveCap rmax, largest reserve per structural mass
+ * @param assimilationFactor q, factor on assimilation
+ * @param layerFactor gsc, factor on the canopy's conductance to carbon dioxide
+ * @param shootUpkeepPerDay ms, maintenance of shoot at 25 °C, 1/d
+ * @param rootUpkeepPerDay mr, maintenance of root at 25 °C, 1/d
+ * @param leafBaseC Tph, base temperature of leaf appearance, °C
+ * @param phyllochronCd phyl, degree days per leaf, °C d
+ */
+public record PlantParameters(
+    double crownC,
+    double growthCapPerDay,
+    double baseC,
+    double optimumLowC,
+    double optimumHighC,
+    double ceilingC,
+    double startDryG,
+    double startLeafCm2,
+    double rootShare,
+    double leafShare,
+    double slaCm2PerG,
+    double slaLightPower,
+    double referenceDliMol,
+    double dryMatterShare,
+    double dryMatterLightPower,
+    double dryMatterPerC,
+    double growthYield,
+    double reserveCap,
+    double assimilationFactor,
+    double layerFactor,
+    double shootUpkeepPerDay,
+    double rootUpkeepPerDay,
+    double leafBaseC,
+    double phyllochronCd) {}

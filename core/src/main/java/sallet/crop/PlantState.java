@@ -1,0 +1,35 @@
+package sallet.crop;
+
+/**
+ * State of one plant at the end of a day.
+ *
+ * @param shootG structural dry mass of the shoot, g
+ * @param rootG structural dry mass of the root, g
+ * @param reserveG reserve carbohydrate, g
+ * @param leafCm2 leaf area, cm²
+ * @param leaves number of leaves
+ */
+public record PlantState(
+    double shootG, double rootG, double reserveG, double leafCm2, double leaves) {
+
+  /** A seedling on the day it emerges. */
+  public static PlantState atEmergence(PlantParameters p) {
+    return new PlantState(
+        (1 - p.rootShare()) * p.startDryG(),
+        p.rootShare() * p.startDryG(),
+        0.1 * p.startDryG(),
+        p.startLeafCm2(),
+        2);
+  }
+
+  /** Fresh mass of the shoot, g. */
+  public double freshG(double dryMatterShare) {
+    return (shootG + reserveG) / dryMatterShare;
+  }
+
+  /** The plant after a share of its leaf area was picked, 0 to 1. Roots stay. */
+  public PlantState picked(double share) {
+    double keep = 1 - share;
+    return new PlantState(shootG * keep, rootG, reserveG * keep, leafCm2 * keep, leaves);
+  }
+}

@@ -1,0 +1,40 @@
+package sallet.household;
+
+import java.util.List;
+
+/**
+ * The flood-and-drain tray and its pots.
+ *
+ * @param xM west edge of the tray in the room, m
+ * @param yM south edge of the tray in the room, m
+ * @param widthM tray size west to east, m
+ * @param depthM tray size south to north, m
+ * @param heightM tray surface above the floor, m
+ * @param pots pots on the tray, at least one
+ * @param potHeightM height of a pot, m
+ * @param potVolumeL volume of a pot, L
+ * @param medium growing medium in the pots
+ */
+public record Bench(
+    double xM,
+    double yM,
+    double widthM,
+    double depthM,
+    double heightM,
+    List<Pot> pots,
+    double potHeightM,
+    double potVolumeL,
+    String medium) {
+
+  /** Height of a half-grown canopy above the rim of its pot, m. Judgement. */
+  public static final double CANOPY_ABOVE_POT_M = 0.05;
+
+  public Bench {
+    pots = List.copyOf(pots);
+  }
+
+  /** Height above the floor of the plane on which light is reckoned, m. */
+  public double canopyHeightM() {
+    return heightM + potHeightM + CANOPY_ABOVE_POT_M;
+  }
+}

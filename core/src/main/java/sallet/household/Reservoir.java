@@ -1,0 +1,8 @@
+package sallet.household;
+
+/**
+ * The nutrient tank.
+ *
+ * @param volumeL full volume, L
+ */
+public record Reservoir(double volumeL) {}

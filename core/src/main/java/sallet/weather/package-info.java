@@ -1,0 +1,5 @@
+/** Outdoor sun, sky and climate. */
+@NullMarked
+package sallet.weather;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,87 @@
+package sallet.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A sowing plan for one household.
+ *
+ * @param from first day of the plan
+ * @param taskDays every date with hand work, in order
+ * @param margin factor on demand the plan was made for
+ * @param weeks one entry for each bowl day, in order
+ * @param sowings batches in order of date
+ * @param objective what the plan costs, in grams of missing salad times ten
+ * @param solver how it was found
+ * @param groups groups of pots with nearly equal light and site
+ */
+public record SowingPlan(
+    LocalDate from,
+    List<LocalDate> taskDays,
+    double margin,
+    List<BowlWeek> weeks,
+    List<Sowing> sowings,
+    Objective objective,
+    SolverReport solver,
+    List<PotGroup> groups) {
+  public SowingPlan {
+    taskDays = List.copyOf(taskDays);
+    weeks = List.copyOf(weeks);
+    sowings = List.copyOf(sowings);
+    groups = List.copyOf(groups);
+  }
+
+  /**
+   * Pots that the plan treats alike.
+   *
+   * @param name short name, such as "bright"
+   * @param pots names of its pots
+   * @param meanDliMol mean light over the plan, mol/m²/d
+   * @param siteCm2 area one pot offers, cm²
+   */
+  public record PotGroup(String name, List<String> pots, double meanDliMol, double siteCm2) {
+    public PotGroup {
+      pots = List.copyOf(pots);
+    }
+  }
+
+  /**
+   * What the plan costs in points; ten points are one gram of salad missing from a bowl.
+   *
+   * @param value points of this plan
+   * @param gridBound no plan on the decision grid costs less; NaN when not proven
+   * @param shortGrams grams missing against demand times margin
+   * @param wasteGrams edible grams grown and not eaten
+   * @param oneKindGrams grams of one kind above its share of the bowl
+   * @param carriedGrams grams eaten a week after the pick
+   * @param seeds seeds the weights count (expected, not rounded)
+   */
+  public record Objective(
+      double value,
+      double gridBound,
+      double shortGrams,
+      double wasteGrams,
+      double oneKindGrams,
+      double carriedGrams,
+      double seeds) {
+
+    /** Grams of bowl that could at most still be gained on the decision grid. */
+    public double gapGrams() {
+      return (value - gridBound) / 10;
+    }
+  }
+
+  /**
+   * How the plan was found.
+   *
+   * @param status one word: "proven", "good" (time ran out with a gap), "rounded" (no integer
+   *     solver answer, rounded from the linear plan) or "empty"
+   * @param wallSeconds time taken, s
+   * @param steps what was done, one line each
+   */
+  public record SolverReport(String status, double wallSeconds, List<String> steps) {
+    public SolverReport {
+      steps = List.copyOf(steps);
+    }
+  }
+}
