@@ -1,8 +1,13 @@
 package sallet.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import sallet.crop.Catalogue;
+import sallet.crop.Crop;
 import sallet.household.Household;
 
 /** Makes a sowing plan. */
@@ -34,6 +39,74 @@ public final class Planner {
    * @throws NoPlan when the question has no answer, with what would have to change
    */
   public static SowingPlan plan(Request request, Consumer<String> progress) {
-    throw new UnsupportedOperationException("not built yet");
+    Deadline clock = new Deadline(request.effort().linear());
+    Household household = request.household();
+    TaskCalendar calendar =
+        new TaskCalendar(
+            household.eaters(), household.absences(), request.from(), request.weeks());
+    progress.accept("Light and air of every pot");
+    Surroundings at = Question.surroundings(household, request.from(), calendar.days());
+    List<Crop> crops = Question.crops(household.crops(), request.catalogue());
+    NoAnswer.checkPlaces(household, crops, calendar);
+    List<Course> courses = Courses.all(crops, at, calendar);
+    int first = Courses.firstBowl(courses, calendar.bowls());
+    NoAnswer.checkReach(courses, first, calendar, at, crops);
+    Instance instance =
+        new Instance(
+            household,
+            crops,
+            calendar,
+            at,
+            request.margin(),
+            IntStream.range(0, calendar.bowls()).mapToObj(w -> w >= first).toList());
+    progress.accept(String.format(Locale.ROOT, "%d ways to sow and move on", courses.size()));
+    List<LifeGraph> graphs = courses.parallelStream().map(LifeGraph::new).toList();
+    return solve(instance, graphs, request.effort(), clock, progress);
+  }
+
+  private static SowingPlan solve(
+      Instance instance,
+      List<LifeGraph> graphs,
+      Effort effort,
+      Deadline clock,
+      Consumer<String> progress) {
+    List<String> steps = new ArrayList<>();
+    steps.add(
+        String.format(
+            Locale.ROOT,
+            "%d life graphs with %d nodes, %.1f s",
+            graphs.size(),
+            graphs.stream().mapToLong(LifeGraph::nodes).sum(),
+            clock.seconds()));
+    double[] cellsPerPlant =
+        instance.crops().stream()
+            .mapToDouble(
+                c -> Weights.cellsPerPlant(c.harvest().orElseThrow(), instance.at().cells()))
+            .toArray();
+    LinearPlan.Result linear =
+        new LinearPlan(instance, graphs, cellsPerPlant, progress).solve(clock);
+    steps.add(
+        String.format(
+            Locale.ROOT,
+            "fractions of plants: %s rounds, %d lives, bound %.0f, value %.0f, %.1f s",
+            linear.rounds(),
+            linear.lives().size(),
+            linear.bound(),
+            linear.value(),
+            clock.seconds()));
+    progress.accept("Whole plants");
+    IntegerPlan.Result whole =
+        new IntegerPlan(instance, cellsPerPlant).solve(linear.lives(), effort.integer());
+    steps.add(
+        String.format(
+            Locale.ROOT,
+            "whole plants: %d, %s, %.1f s",
+            whole.plants().stream().mapToInt(IntegerPlan.Plants::count).sum(),
+            whole.proven() ? "best of these lives" : "time ran out",
+            clock.seconds()));
+    List<BlendedLife> lives = whole.plants().stream().map(BlendedLife::of).toList();
+    String status = lives.isEmpty() ? "empty" : whole.proven() ? "proven" : "good";
+    return new PlanDraft(instance, lives)
+        .write(linear.bound(), new SowingPlan.SolverReport(status, clock.seconds(), steps));
   }
 }

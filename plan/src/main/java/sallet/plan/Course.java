@@ -1,0 +1,152 @@
+package sallet.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import sallet.crop.Crop;
+import sallet.crop.HarvestRule;
+import sallet.crop.LifeDays;
+import sallet.crop.PlantDay;
+import sallet.crop.PlantModel;
+import sallet.crop.PlantParameters;
+import sallet.crop.PlantState;
+import sallet.crop.Stay;
+
+/**
+ * Where and when one plant (or the clump of one pot) grows: crop, sowing, moves and group of pots.
+ * What is picked and when it ends is left open.
+ */
+final class Course {
+  final int cropIndex;
+  final Crop crop;
+  final int group;
+  final int sowSlot;
+  final int nurserySlot;
+  final int benchSlot;
+  final LocalDate emergence;
+  final PlantParameters parameters;
+  final HarvestRule rule;
+
+  /** Days of growth, the first on the day of emergence, the last on the last day allowed. */
+  final PlantDay[] days;
+
+  /** Bowls at which something may be taken, by index in the calendar, in order. */
+  final int[] bowls;
+
+  /** For each of these bowls the index in {@link #days} of its day. */
+  final int[] bowlDay;
+
+  /** For each of these bowls the slot that starts on its day. */
+  final int[] bowlSlot;
+
+  private Course(
+      int cropIndex,
+      Crop crop,
+      int group,
+      int sowSlot,
+      int nurserySlot,
+      int benchSlot,
+      LocalDate emergence,
+      PlantDay[] days,
+      int[] bowls,
+      TaskCalendar calendar) {
+    this.cropIndex = cropIndex;
+    this.crop = crop;
+    this.group = group;
+    this.sowSlot = sowSlot;
+    this.nurserySlot = nurserySlot;
+    this.benchSlot = benchSlot;
+    this.emergence = emergence;
+    this.parameters = crop.growth().orElseThrow();
+    this.rule = crop.harvest().orElseThrow();
+    this.days = days;
+    this.bowls = bowls;
+    this.bowlDay = new int[bowls.length];
+    this.bowlSlot = new int[bowls.length];
+    for (int i = 0; i < bowls.length; i++) {
+      LocalDate day = calendar.bowl(bowls[i]);
+      bowlDay[i] = (int) (day.toEpochDay() - emergence.toEpochDay());
+      bowlSlot[i] = calendar.slotOfBowl(bowls[i]);
+    }
+  }
+
+  /** The course, or null-free emptiness as a course without bowls when nothing can be taken. */
+  static Course of(
+      int cropIndex,
+      Crop crop,
+      int group,
+      int sowSlot,
+      int nurserySlot,
+      int benchSlot,
+      LocalDate emergence,
+      Surroundings at,
+      TaskCalendar calendar) {
+    Surroundings.Group pots = at.groups().get(group);
+    List<Stay> stays =
+        List.of(
+            new Stay(calendar.slot(sowSlot), at.nursery(), at.cellCm2()),
+            new Stay(calendar.slot(nurserySlot), at.nursery(), at.placeCm2()),
+            new Stay(calendar.slot(benchSlot), pots.days(), pots.siteCm2()));
+    HarvestRule rule = crop.harvest().orElseThrow();
+    LocalDate horizon = calendar.bowl(calendar.bowls() - 1);
+    LocalDate last =
+        crop.bolting()
+            .map(b -> b.lastDay(emergence, stays, rule.overAgeDays()))
+            .orElse(emergence.plusDays(rule.overAgeDays()));
+    if (last.isAfter(horizon)) {
+      last = horizon;
+    }
+    int[] bowls = bowlsOf(rule, calendar, emergence, calendar.slot(benchSlot), last);
+    LocalDate until =
+        bowls.length == 0 ? emergence : calendar.bowl(bowls[bowls.length - 1]).plusDays(1);
+    PlantDay[] days =
+        LifeDays.of(crop.growth().orElseThrow(), rule, at.vigour(), emergence, stays, until);
+    return new Course(
+        cropIndex,
+        crop,
+        group,
+        sowSlot,
+        nurserySlot,
+        benchSlot,
+        emergence,
+        days,
+        bowls,
+        calendar);
+  }
+
+  private static int[] bowlsOf(
+      HarvestRule rule, TaskCalendar calendar, LocalDate emergence, LocalDate bench, LocalDate last) {
+    LocalDate first = emergence.plusDays(HarvestRule.FIRST_PICK_DAYS);
+    return java.util.stream.IntStream.range(0, calendar.bowls())
+        .filter(
+            w ->
+                calendar.slotOfBowl(w) >= 0
+                    && calendar.bowl(w).isAfter(bench)
+                    && !calendar.bowl(w).isBefore(first)
+                    && !calendar.bowl(w).isAfter(last))
+        .toArray();
+  }
+
+  /** Edible grams a pot gives for each gram of fresh mass of one of its plants. */
+  double ediblePerFresh() {
+    return rule.edibleShare() * rule.plantsPerPot();
+  }
+
+  /** The state at the end of a day of growth, from the state at the end of an earlier one. */
+  PlantState grow(PlantState state, int fromDay, int toDay) {
+    PlantState s = state;
+    for (int d = fromDay; d < toDay; d++) {
+      s = PlantModel.step(s, parameters, days[d]);
+    }
+    return s;
+  }
+
+  /** The state at the end of the day of the first bowl. */
+  PlantState atFirstBowl() {
+    return grow(PlantState.atEmergence(parameters), 0, bowlDay[0] + 1);
+  }
+
+  /** Fresh mass of one plant at the end of the day of a bowl, g. */
+  double freshG(PlantState state, int bowl) {
+    return state.freshG(days[bowlDay[bowl]].dryMatterShare());
+  }
+}

@@ -1,0 +1,108 @@
+package sallet.plan;
+
+import sallet.crop.HarvestRule;
+import sallet.crop.PlantState;
+
+/**
+ * A plant's whole life: a column of the linear plan. Its grams come from the growth model, day by
+ * day.
+ */
+final class Life {
+  private final Course course;
+  private final Picks picks;
+  private final double[] grams;
+  private final double clearedGrams;
+
+  private Life(Course course, Picks picks, double[] grams, double clearedGrams) {
+    this.course = course;
+    this.picks = picks;
+    this.grams = grams;
+    this.clearedGrams = clearedGrams;
+  }
+
+  /**
+   * Lives the picks on the growth model. A pick the plant is too small for is left out; a plant too
+   * small to lift is picked and cleared instead.
+   */
+  static Life lived(Course course, Picks wanted) {
+    byte[] done = new byte[wanted.length()];
+    double[] grams = new double[wanted.length()];
+    PlantState state = course.atFirstBowl();
+    double cleared = 0;
+    for (int t = 0; t < done.length; t++) {
+      double fresh = course.freshG(state, t);
+      done[t] = allowed(course.rule, wanted.at(t), fresh);
+      double share = Picks.shareOf(done[t]);
+      grams[t] = share * fresh * course.ediblePerFresh();
+      if (t + 1 < done.length) {
+        state =
+            course.grow(state.picked(share), course.bowlDay[t] + 1, course.bowlDay[t + 1] + 1);
+      } else {
+        cleared = (1 - share) * fresh * course.ediblePerFresh();
+      }
+    }
+    return new Life(course, new Picks(done), grams, cleared);
+  }
+
+  private static byte allowed(HarvestRule rule, byte choice, double freshG) {
+    boolean pick = rule.leafPick() && freshG >= HarvestRule.PICK_FROM_G;
+    return switch (choice) {
+      case Picks.LIFT ->
+          freshG >= rule.liftFromG() ? Picks.LIFT : pick ? Picks.PICK_AND_CLEAR : Picks.CLEAR;
+      case Picks.PICK_AND_CLEAR -> pick ? choice : Picks.CLEAR;
+      case Picks.CLEAR -> choice;
+      default -> pick ? choice : 0;
+    };
+  }
+
+  /** The life as the graph credits it: never fewer grams than the real one. */
+  static Life credited(LifeGraph graph, Picks picks) {
+    return new Life(
+        graph.course, picks, graph.creditedGrams(picks), graph.creditedWaste(picks));
+  }
+
+  Course course() {
+    return course;
+  }
+
+  Picks picks() {
+    return picks;
+  }
+
+  /** Edible grams of the pot at a bowl of the course. */
+  double grams(int bowl) {
+    return grams[bowl];
+  }
+
+  /** Edible grams thrown away at the end. */
+  double clearedGrams() {
+    return clearedGrams;
+  }
+
+  /** Position of the end among the bowls of the course. */
+  int end() {
+    return picks.length() - 1;
+  }
+
+  /** Slot on whose first day the pot is free again. */
+  int endSlot() {
+    return course.bowlSlot[end()];
+  }
+
+  /** What stays whole when plants are counted: everything but the mix of picks. */
+  Skeleton skeleton() {
+    return new Skeleton(course, end(), picks.lifted());
+  }
+
+  /**
+   * A life without its picks.
+   *
+   * @param end position of the last bowl among those of the course
+   * @param lifted whether the plant is eaten at the end
+   */
+  record Skeleton(Course course, int end, boolean lifted) {
+    int endSlot() {
+      return course.bowlSlot[end];
+    }
+  }
+}

@@ -1,0 +1,211 @@
+package sallet.plan;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import sallet.crop.HarvestRule;
+import sallet.crop.PlantDay;
+
+/**
+ * Every way to pick and end a plant of one course. A node is a bowl day together with a class of
+ * leaf area; an arc is a pick (or none) and the days of growth to the next bowl. Nodes hold bounds
+ * on all pick sequences that lead there, so the best path of the graph is never worse than the best
+ * real life. Built once: the arcs do not depend on prices.
+ */
+final class LifeGraph {
+  /** Ratio of leaf area between neighbouring classes: narrower is tighter and slower. */
+  private static final double CLASS_RATIO = 1.06;
+
+  private static final double LOG_RATIO = Math.log(CLASS_RATIO);
+
+  /** Shares of the leaf area a pick may take; the first is no pick. */
+  static final double[] SHARES = {0, 0.2, HarvestRule.LARGEST_PICK};
+
+  private static final int NONE = -1;
+
+  final Course course;
+  private final int[] levelStart;
+  private float[] freshLo;
+  private float[] freshHi;
+  private int[] next;
+  private int nodes;
+  private final double[] value;
+
+  LifeGraph(Course course) {
+    this.course = course;
+    int levels = course.bowls.length;
+    levelStart = new int[levels + 1];
+    freshLo = new float[64];
+    freshHi = new float[64];
+    next = new int[64 * SHARES.length];
+    GrowthBounds[] level = {GrowthBounds.exactly(course.atFirstBowl())};
+    for (int t = 0; t < levels; t++) {
+      levelStart[t] = nodes;
+      level = addLevel(level, t, t + 1 == levels);
+    }
+    levelStart[levels] = nodes;
+    value = new double[nodes];
+  }
+
+  int nodes() {
+    return nodes;
+  }
+
+  private GrowthBounds[] addLevel(GrowthBounds[] level, int t, boolean last) {
+    grow(nodes + level.length);
+    PlantDay today = course.days[course.bowlDay[t]];
+    Map<Integer, Integer> classes = new HashMap<>();
+    GrowthBounds[] following = new GrowthBounds[level.length * SHARES.length];
+    int count = 0;
+    GrowthBounds work = new GrowthBounds();
+    int firstOfNext = nodes + level.length;
+    for (int i = 0; i < level.length; i++) {
+      int node = nodes + i;
+      freshLo[node] = Math.nextDown((float) level[i].freshLo(today));
+      freshHi[node] = Math.nextUp((float) level[i].freshHi(today));
+      Arrays.fill(next, node * SHARES.length, (node + 1) * SHARES.length, NONE);
+      for (int a = 0; a < SHARES.length && !last; a++) {
+        if (a > 0 && !mayPick(freshHi[node])) {
+          break;
+        }
+        work.setPicked(level[i], SHARES[a]);
+        for (int d = course.bowlDay[t] + 1; d <= course.bowlDay[t + 1]; d++) {
+          work.step(course.parameters, course.days[d]);
+        }
+        int leafClass = (int) Math.floor(0.5 * Math.log(work.leafLo * work.leafHi) / LOG_RATIO);
+        Integer known = classes.get(leafClass);
+        if (known == null) {
+          classes.put(leafClass, count);
+          following[count] = work.copy();
+          next[node * SHARES.length + a] = firstOfNext + count++;
+        } else {
+          following[known].join(work);
+          next[node * SHARES.length + a] = firstOfNext + known;
+        }
+      }
+    }
+    nodes += level.length;
+    return Arrays.copyOf(following, count);
+  }
+
+  private boolean mayPick(double freshG) {
+    return course.rule.leafPick() && freshG >= HarvestRule.PICK_FROM_G;
+  }
+
+  private void grow(int size) {
+    if (size > freshLo.length) {
+      int larger = Math.max(size, 2 * freshLo.length);
+      freshLo = Arrays.copyOf(freshLo, larger);
+      freshHi = Arrays.copyOf(freshHi, larger);
+      next = Arrays.copyOf(next, larger * SHARES.length);
+    }
+  }
+
+  /**
+   * Highest worth of a life from its first bowl on, at these prices.
+   *
+   * @param gramPrice worth of an edible gram of this crop at each bowl of the calendar
+   * @param waitCost cost of holding the pot from each slot to the next, summed: index i holds the
+   *     cost of slots 0 to i - 1 of this course's group
+   * @param wasteCost cost of an edible gram cleared away
+   */
+  double bestValue(double[] gramPrice, double[] waitCost, double wasteCost) {
+    for (int t = course.bowls.length - 1; t >= 0; t--) {
+      double price = gramPrice[course.bowls[t]] * course.ediblePerFresh();
+      double waste = wasteCost * course.ediblePerFresh();
+      double wait =
+          t + 1 < course.bowls.length
+              ? waitCost[course.bowlSlot[t + 1]] - waitCost[course.bowlSlot[t]]
+              : 0;
+      for (int node = levelStart[t]; node < levelStart[t + 1]; node++) {
+        double best = endValue(node, price, waste);
+        for (int a = 0; a < SHARES.length; a++) {
+          int to = next[node * SHARES.length + a];
+          if (to != NONE) {
+            best = Math.max(best, price * SHARES[a] * freshHi[node] - wait + value[to]);
+          }
+        }
+        value[node] = best;
+      }
+    }
+    return value[0];
+  }
+
+  private double endValue(int node, double price, double waste) {
+    if (freshHi[node] >= course.rule.liftFromG()) {
+      return Math.max(price * freshHi[node], clearValue(node, price, waste));
+    }
+    return clearValue(node, price, waste);
+  }
+
+  private double clearValue(int node, double price, double waste) {
+    double clear = -waste * freshLo[node];
+    if (!mayPick(freshHi[node])) {
+      return clear;
+    }
+    double q = HarvestRule.LARGEST_PICK;
+    return Math.max(clear, price * q * freshHi[node] - waste * (1 - q) * freshLo[node]);
+  }
+
+  /** The choices along the best path of the last {@link #bestValue} call. */
+  Picks bestPath(double[] gramPrice, double[] waitCost, double wasteCost) {
+    byte[] choices = new byte[course.bowls.length];
+    int node = 0;
+    for (int t = 0; ; t++) {
+      double price = gramPrice[course.bowls[t]] * course.ediblePerFresh();
+      double waste = wasteCost * course.ediblePerFresh();
+      int choice = bestArc(node, t, price, waitCost);
+      if (choice < 0) {
+        boolean lift =
+            freshHi[node] >= course.rule.liftFromG()
+                && price * freshHi[node] >= clearValue(node, price, waste);
+        boolean pick = !lift && clearValue(node, price, waste) > -waste * freshLo[node];
+        choices[t] = lift ? Picks.LIFT : pick ? Picks.PICK_AND_CLEAR : Picks.CLEAR;
+        return new Picks(Arrays.copyOf(choices, t + 1));
+      }
+      choices[t] = (byte) choice;
+      node = next[node * SHARES.length + choice];
+    }
+  }
+
+  private int bestArc(int node, int t, double price, double[] waitCost) {
+    if (t + 1 == course.bowls.length) {
+      return -1;
+    }
+    double wait = waitCost[course.bowlSlot[t + 1]] - waitCost[course.bowlSlot[t]];
+    for (int a = 0; a < SHARES.length; a++) {
+      int to = next[node * SHARES.length + a];
+      if (to != NONE
+          && price * SHARES[a] * freshHi[node] - wait + value[to] >= value[node] - 1e-12) {
+        return a;
+      }
+    }
+    return -1;
+  }
+
+  /** The grams the graph itself credits to a path: never fewer than the real life gives. */
+  double[] creditedGrams(Picks picks) {
+    double[] grams = new double[picks.length()];
+    int node = 0;
+    for (int t = 0; t < picks.length(); t++) {
+      int choice = picks.at(t);
+      grams[t] = picks.share(t) * freshHi[node] * course.ediblePerFresh();
+      if (choice < SHARES.length) {
+        node = next[node * SHARES.length + choice];
+      }
+    }
+    return grams;
+  }
+
+  /** The least edible grams the graph lets a path throw away at its end. */
+  double creditedWaste(Picks picks) {
+    if (picks.lifted()) {
+      return 0;
+    }
+    int node = 0;
+    for (int t = 0; t + 1 < picks.length(); t++) {
+      node = next[node * SHARES.length + picks.at(t)];
+    }
+    return (1 - picks.share(picks.length() - 1)) * freshLo[node] * course.ediblePerFresh();
+  }
+}

@@ -1,0 +1,69 @@
+package sallet.plan;
+
+/** What a gram and a place are worth at the present solution of the linear plan (its duals). */
+final class Prices {
+  private final double[][] gram;
+  private final double[] cells;
+  private final double[] nursery;
+  private final double[][] pots;
+
+  /**
+   * @param gram worth of an edible gram, by crop and bowl
+   * @param cells cost of one cell for each slot
+   * @param nursery cost of one nursery place for each slot
+   * @param pots cost of one pot for each group and slot
+   */
+  Prices(double[][] gram, double[] cells, double[] nursery, double[][] pots) {
+    this.gram = gram;
+    this.cells = runningSum(cells);
+    this.nursery = runningSum(nursery);
+    this.pots = new double[pots.length][];
+    for (int g = 0; g < pots.length; g++) {
+      this.pots[g] = runningSum(pots[g]);
+    }
+  }
+
+  private static double[] runningSum(double[] perSlot) {
+    double[] sum = new double[perSlot.length + 1];
+    for (int i = 0; i < perSlot.length; i++) {
+      sum[i + 1] = sum[i] + perSlot[i];
+    }
+    return sum;
+  }
+
+  /** Worth of an edible gram of a crop at each bowl. */
+  double[] gramsOf(int crop) {
+    return gram[crop];
+  }
+
+  /** Cost of a pot of a group, summed over the slots before each slot. */
+  double[] potsOf(int group) {
+    return pots[group];
+  }
+
+  /** Cost of a course up to its first bowl: seeds, cells, nursery and pot. */
+  double entryCost(Course c, double cellsPerPlant) {
+    double[] pot = pots[c.group];
+    return Weights.seeds(c.rule)
+        + cellsPerPlant * (cells[c.nurserySlot] - cells[c.sowSlot])
+        + nursery[c.benchSlot]
+        - nursery[c.nurserySlot]
+        + pot[c.bowlSlot[0]]
+        - pot[c.benchSlot];
+  }
+
+  /** Reduced cost of a life; below zero it would improve the linear plan. */
+  double reducedCost(Life life, double cellsPerPlant) {
+    Course c = life.course();
+    double[] pot = pots[c.group];
+    double cost =
+        entryCost(c, cellsPerPlant)
+            + pot[life.endSlot()]
+            - pot[c.bowlSlot[0]]
+            + Weights.WASTE * life.clearedGrams();
+    for (int t = 0; t <= life.end(); t++) {
+      cost -= gram[c.cropIndex][c.bowls[t]] * life.grams(t);
+    }
+    return cost;
+  }
+}

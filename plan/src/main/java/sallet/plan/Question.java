@@ -1,0 +1,144 @@
+package sallet.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import sallet.crop.Catalogue;
+import sallet.crop.Crop;
+import sallet.crop.PlaceDays;
+import sallet.crop.RoomDays;
+import sallet.household.CropWishes;
+import sallet.household.Household;
+import sallet.household.Nursery;
+import sallet.household.PotSites;
+import sallet.light.HourlyLight;
+import sallet.light.RoomLight;
+
+/** Turns a household into what its places offer and which crops may grow there. */
+final class Question {
+  /** Factor on assimilation until own weighings exist: median of the prior. Judgement. */
+  static final double VIGOUR = 0.85;
+
+  private static final int MOST_GROUPS = 3;
+
+  /** Pots differ noticeably when light times site differs by more than this share. Judgement. */
+  private static final double NEARLY_EQUAL = 0.1;
+
+  private Question() {}
+
+  /** The crops wanted, or all that can be planned, without those avoided. */
+  static List<Crop> crops(CropWishes wishes, Catalogue catalogue) {
+    List<Crop> avoided =
+        wishes.avoid().stream().flatMap(n -> catalogue.find(n).stream()).toList();
+    List<Crop> wanted =
+        wishes.want().isEmpty()
+            ? catalogue.all()
+            : wishes.want().stream().flatMap(n -> catalogue.find(n).stream()).distinct().toList();
+    return wanted.stream().filter(Crop::plannable).filter(c -> !avoided.contains(c)).toList();
+  }
+
+  /** Light, air and sites of the nursery and of up to three groups of pots. */
+  static Surroundings surroundings(Household household, LocalDate from, int days) {
+    HourlyLight bench = RoomLight.atPots(household, from, days);
+    Nursery n = household.nursery();
+    PlaceDays nursery =
+        RoomDays.inNursery(
+            RoomLight.inNursery(household, from, days), n, household.room().air());
+    List<Double> sites = PotSites.siteCm2(household.bench());
+    List<PotLight> pots = new ArrayList<>();
+    for (int i = 0; i < sites.size(); i++) {
+      pots.add(new PotLight(i, meanDliMol(bench, i), sites.get(i)));
+    }
+    List<Surroundings.Group> groups =
+        groups(pots).stream().map(g -> group(household, bench, g)).toList();
+    return new Surroundings(
+        VIGOUR,
+        nursery,
+        n.cellAreaCm2(),
+        n.placeAreaCm2(),
+        nursery.meanC(0),
+        n.cells(),
+        n.places(),
+        groups);
+  }
+
+  private static double meanDliMol(HourlyLight light, int place) {
+    return IntStream.range(0, light.days())
+        .mapToDouble(d -> light.dliMol(place, d))
+        .average()
+        .orElse(0);
+  }
+
+  private record PotLight(int index, double dliMol, double siteCm2) {
+    /** What growth on the pot goes with: light on its site. */
+    double offer() {
+      return Math.log(Math.max(0.01, dliMol) * siteCm2);
+    }
+  }
+
+  private static Surroundings.Group group(
+      Household household, HourlyLight bench, List<PotLight> pots) {
+    List<Integer> places = pots.stream().map(PotLight::index).sorted().toList();
+    return new Surroundings.Group(
+        places.stream().map(i -> household.bench().pots().get(i).name()).toList(),
+        RoomDays.mean(bench, places, household.room().air()),
+        pots.stream().mapToDouble(PotLight::siteCm2).average().orElseThrow(),
+        pots.stream().mapToDouble(PotLight::dliMol).average().orElseThrow());
+  }
+
+  /** The fewest groups whose pots are nearly equal, at most three; the best offer first. */
+  private static List<List<PotLight>> groups(List<PotLight> pots) {
+    List<PotLight> sorted =
+        pots.stream().sorted(Comparator.comparingDouble(PotLight::offer).reversed()).toList();
+    for (int count = 1; ; count++) {
+      List<List<PotLight>> cut = cut(sorted, count);
+      boolean equal =
+          cut.stream()
+              .allMatch(
+                  g ->
+                      g.get(0).offer() - g.get(g.size() - 1).offer()
+                          <= Math.log1p(NEARLY_EQUAL));
+      if (equal || count == MOST_GROUPS || count == sorted.size()) {
+        return cut;
+      }
+    }
+  }
+
+  /** Cuts a sorted list into runs with the least sum of squared spreads. */
+  private static List<List<PotLight>> cut(List<PotLight> sorted, int count) {
+    int n = sorted.size();
+    if (count == 1) {
+      return List.of(sorted);
+    }
+    double best = Double.POSITIVE_INFINITY;
+    List<List<PotLight>> answer = List.of();
+    for (int first = 1; first <= n - count + 1; first++) {
+      List<List<PotLight>> rest = cut(sorted.subList(first, n), count - 1);
+      List<List<PotLight>> all = new ArrayList<>();
+      all.add(sorted.subList(0, first));
+      all.addAll(rest);
+      double spread = all.stream().mapToDouble(Question::squaredSpread).sum();
+      if (spread < best) {
+        best = spread;
+        answer = all;
+      }
+    }
+    return answer;
+  }
+
+  private static double squaredSpread(List<PotLight> run) {
+    double mean = run.stream().mapToDouble(PotLight::offer).average().orElse(0);
+    return run.stream().mapToDouble(p -> (p.offer() - mean) * (p.offer() - mean)).sum();
+  }
+
+  /** Day the seedlings of a sowing are expected, or empty where the crop does not come up. */
+  static java.util.Optional<LocalDate> emergence(Crop crop, LocalDate sown, double cellMeanC) {
+    OptionalDouble days = crop.germination().daysAt(cellMeanC);
+    return days.isPresent()
+        ? java.util.Optional.of(sown.plusDays((long) Math.ceil(days.getAsDouble() - 1e-9)))
+        : java.util.Optional.empty();
+  }
+}
