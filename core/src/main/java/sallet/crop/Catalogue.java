@@ -1,10 +1,14 @@
 package sallet.crop;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The crops Sallet knows. */
 public final class Catalogue {
+  private static final int MOST_SUGGESTIONS = 3;
+
   private final List<Crop> crops;
 
   Catalogue(List<Crop> crops) {
@@ -13,7 +17,7 @@ public final class Catalogue {
 
   /** The catalogue that ships with Sallet. */
   public static Catalogue builtIn() {
-    throw new UnsupportedOperationException("not built yet");
+    return new Catalogue(new CatalogueTables().crops());
   }
 
   /** All crops in catalogue order. */
@@ -23,6 +27,54 @@ public final class Catalogue {
 
   /** The crop of a name, without regard to commas, hyphens, brackets and case. */
   public Optional<Crop> find(String name) {
-    throw new UnsupportedOperationException("not built yet");
+    String wanted = plain(name);
+    return crops.stream().filter(crop -> plain(crop.name()).equals(wanted)).findFirst();
+  }
+
+  /**
+   * Names that may have been meant by a name the catalogue lacks, most likely first, at most three:
+   * those that hold all its words, and those at most a third of its letters away from it.
+   */
+  public List<String> suggestions(String name) {
+    String wanted = plain(name);
+    int furthest = Math.max(1, wanted.length() / 3);
+    return crops.stream()
+        .map(Crop::name)
+        .filter(
+            known -> holdsWords(plain(known), wanted) || distance(plain(known), wanted) <= furthest)
+        .sorted(Comparator.comparingInt(known -> distance(plain(known), wanted)))
+        .limit(MOST_SUGGESTIONS)
+        .toList();
+  }
+
+  private static boolean holdsWords(String known, String wanted) {
+    return !wanted.isEmpty()
+        && List.of(known.split(" ", -1)).containsAll(List.of(wanted.split(" ", -1)));
+  }
+
+  /** Letters, digits and single spaces, all lower case. */
+  private static String plain(String name) {
+    return name.toLowerCase(Locale.ROOT)
+        .replaceAll("['’]", "")
+        .replaceAll("[^\\p{L}\\p{N}]+", " ")
+        .strip();
+  }
+
+  /** Letters to change, add or drop to turn one word into the other (Levenshtein distance). */
+  static int distance(String a, String b) {
+    int[] row = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) {
+      row[j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      int diagonal = row[0];
+      row[0] = i;
+      for (int j = 1; j <= b.length(); j++) {
+        int changed = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        diagonal = row[j];
+        row[j] = Math.min(changed, 1 + Math.min(row[j], row[j - 1]));
+      }
+    }
+    return row[b.length()];
   }
 }

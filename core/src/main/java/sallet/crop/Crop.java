@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param harvest how it is picked; empty when it cannot be planned
  * @param bolting when it bolts; empty when it is not known to
  * @param whyNotPlannable reason, empty for plannable crops
+ * @param guide what handbooks say about growing it
+ * @param sources where the numbers come from
  */
 public record Crop(
     String name,
@@ -20,10 +22,30 @@ public record Crop(
     Germination germination,
     Optional<HarvestRule> harvest,
     Optional<Bolting> bolting,
-    String whyNotPlannable) {
+    String whyNotPlannable,
+    CropGuide guide,
+    Sources sources) {
+
+  public Crop {
+    if (harvest.isPresent() && growth.isEmpty()) {
+      throw new IllegalArgumentException(name + " has a harvest rule but no growth parameters");
+    }
+    if (harvest.isEmpty() && whyNotPlannable.isBlank()) {
+      throw new IllegalArgumentException(name + " must say why it cannot be planned");
+    }
+  }
 
   /** Whether the planner can use the crop. */
   public boolean plannable() {
     return growth.isPresent() && harvest.isPresent();
   }
+
+  /**
+   * Where the numbers of a crop come from, in words for a report.
+   *
+   * @param guide source of the handbook values and of bolting
+   * @param rules source of germination, picking, age and shares
+   * @param growth source of the growth parameters, empty when there are none
+   */
+  public record Sources(String guide, String rules, String growth) {}
 }

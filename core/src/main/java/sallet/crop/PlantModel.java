@@ -25,7 +25,8 @@ public final class PlantModel {
       return new PlantState(s.shootG() * keep, s.rootG() * keep, 0, s.leafCm2(), leaves);
     }
     double grown = Math.min(w * day.growthFactor(), p.growthYield() * reserve);
-    double left = Math.min(reserve - grown / p.growthYield(), p.reserveCap() * (w + grown));
+    double left =
+        Math.max(0, Math.min(reserve - grown / p.growthYield(), p.reserveCap() * (w + grown)));
     double shootPart = s.rootG() > p.rootShare() * (w + grown) ? 1 : 1 - p.rootShare();
     return new PlantState(
         s.shootG() + shootPart * grown,

@@ -53,4 +53,81 @@ public record PlantParameters(
     double shootUpkeepPerDay,
     double rootUpkeepPerDay,
     double leafBaseC,
-    double phyllochronCd) {}
+    double phyllochronCd) {
+
+  /**
+   * Layer factor gsc of all crops of the catalogue: about three lit leaf layers. Fitted to measured
+   * yields, see docs/models/growth.md.
+   */
+  public static final double LAYER_FACTOR = 3;
+
+  public PlantParameters {
+    if (!(baseC < optimumLowC && optimumLowC <= optimumHighC && optimumHighC < ceilingC)) {
+      throw new IllegalArgumentException(
+          "growth temperatures must rise from base over optimum to ceiling, were "
+              + baseC
+              + ", "
+              + optimumLowC
+              + ", "
+              + optimumHighC
+              + ", "
+              + ceilingC
+              + " °C");
+    }
+    requireAbove0("start dry mass", startDryG, "g");
+    requireAbove0("start leaf area", startLeafCm2, "cm²");
+    requireAbove0("growth cap", growthCapPerDay, "1/d");
+    requireAbove0("specific leaf area", slaCm2PerG, "cm²/g");
+    requireAbove0("reference light", referenceDliMol, "mol/m²/d");
+    requireAbove0("phyllochron", phyllochronCd, "°C d");
+    requireShare("root share", rootShare);
+    requireShare("leaf share", leafShare);
+    requireShare("dry-matter share", dryMatterShare);
+    requireShare("growth yield", growthYield);
+    if (!(crownC >= 0)) {
+      throw new IllegalArgumentException("crown factor must be 0 or more, was " + crownC);
+    }
+  }
+
+  /** The same plant with another dry share of fresh mass. */
+  public PlantParameters withDryMatterShare(double share) {
+    return new PlantParameters(
+        crownC,
+        growthCapPerDay,
+        baseC,
+        optimumLowC,
+        optimumHighC,
+        ceilingC,
+        startDryG,
+        startLeafCm2,
+        rootShare,
+        leafShare,
+        slaCm2PerG,
+        slaLightPower,
+        referenceDliMol,
+        share,
+        dryMatterLightPower,
+        dryMatterPerC,
+        growthYield,
+        reserveCap,
+        assimilationFactor,
+        layerFactor,
+        shootUpkeepPerDay,
+        rootUpkeepPerDay,
+        leafBaseC,
+        phyllochronCd);
+  }
+
+  private static void requireAbove0(String what, double value, String unit) {
+    if (!(value > 0)) {
+      throw new IllegalArgumentException(
+          what + " must be above 0 " + unit + ", was " + value + " " + unit);
+    }
+  }
+
+  private static void requireShare(String what, double value) {
+    if (!(value > 0 && value <= 1)) {
+      throw new IllegalArgumentException(what + " must be above 0 and at most 1, was " + value);
+    }
+  }
+}

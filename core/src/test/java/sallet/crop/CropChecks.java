@@ -1,0 +1,145 @@
+package sallet.crop;
+
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import sallet.cases.CaseFolder;
+import sallet.cases.CaseRow;
+import sallet.cases.Checks;
+import sallet.cases.Outcome;
+import sallet.cases.RowCheck;
+
+/** Germination, seed counts, risks and the plant model against their check files. */
+public final class CropChecks implements Checks {
+  private static final String EMERGENCE = "crop/germination_harrington_minges.csv";
+
+  private final PlantRuns runs = new PlantRuns();
+
+  @Override
+  public Map<String, RowCheck> byFile() {
+    return Map.of(
+        EMERGENCE,
+        CropChecks::tabulatedEmergence,
+        "crop/germination_thermal_time.csv",
+        CropChecks::thermalTimeFit,
+        "crop/germination_checks.csv",
+        CropChecks::thermalTime,
+        "crop/germination_standards_7cfr201_31.csv",
+        CropChecks::germinationStandard,
+        "crop/seed_count_checks.csv",
+        CropChecks::seedCount,
+        "crop/risk_checks.csv",
+        RiskChecks::check,
+        "crop/plant_model_parameters.csv",
+        CropChecks::parameters,
+        "crop/plant_model_scenarios.csv",
+        (row, folder) -> runs.hasTrajectory(row, folder),
+        "crop/plant_model_trajectories.csv",
+        (row, folder) -> runs.check(row, folder));
+  }
+
+  /** The table is returned exactly at its points; where it has no time, at hot ends, nothing. */
+  private static List<Outcome> tabulatedEmergence(CaseRow row, CaseFolder folder) {
+    if (!isNumber(row, "days_to_emergence")) {
+      return List.of();
+    }
+    Germination germination = tabulated(row.text("crop"), folder);
+    double ours = germination.daysAt(row.number("T_C")).orElse(Double.NaN);
+    return List.of(
+        Outcome.number("days to emergence", row.number("days_to_emergence"), ours, 1e-9));
+  }
+
+  /**
+   * The fit misses the table by its stated error at most, in its range. Base, sum and error are
+   * printed with two, one and two decimals: their rounding is the tolerance.
+   */
+  private static List<Outcome> thermalTimeFit(CaseRow row, CaseFolder folder) {
+    double baseC = row.number("Tb_C");
+    double thermalTimeCd = row.number("theta_Cd");
+    Germination fit = thermal(baseC, thermalTimeCd);
+    double worst = 0;
+    double rounding = 0;
+    for (Map.Entry<Double, Double> point :
+        table(row.text("crop"), folder)
+            .subMap(row.number("T_min_fit"), true, row.number("T_max_fit"), true)
+            .entrySet()) {
+      double days = fit.daysAt(point.getKey()).orElseThrow();
+      worst = Math.max(worst, Math.abs(days - point.getValue()));
+      rounding =
+          Math.max(
+              rounding, days * (0.05 / thermalTimeCd + 0.005 / (point.getKey() - baseC)) + 0.005);
+    }
+    return List.of(
+        Outcome.number(
+            "largest error of the fit, days", row.number("max_abs_error_days"), worst, rounding));
+  }
+
+  private static List<Outcome> thermalTime(CaseRow row, CaseFolder folder) {
+    Germination germination = thermal(row.number("Tb_C"), row.number("theta_Cd"));
+    OptionalDouble days = germination.daysAt(row.number("T_C"));
+    return List.of(
+        Outcome.number(
+            "days to emergence",
+            row.number("expected_days"),
+            days.orElse(Double.NaN),
+            row.number("tolerance")));
+  }
+
+  /** Data: every kind has a share between 1 and 99 percent. */
+  private static List<Outcome> germinationStandard(CaseRow row, CaseFolder folder) {
+    double percent = row.number("minimum_germination_percent");
+    return List.of(
+        Outcome.same("a share of seed", "true", Boolean.toString(percent > 0 && percent < 100)));
+  }
+
+  private static List<Outcome> seedCount(CaseRow row, CaseFolder folder) {
+    double p = row.number("p_or_a");
+    double certainty = row.number("P_or_b");
+    double ours =
+        switch (row.text("check")) {
+          case "seeds_per_cell" -> SeedCount.seedsPerCell(p, certainty);
+          case "cells_to_sow_one_seed_each" ->
+              SeedCount.cellsForKnownShare((int) row.number("k_or_data"), p, certainty);
+          case "beta_binomial_posterior_mean" -> {
+            String[] data = row.text("k_or_data").split(" of ", -1);
+            yield new SeedLot(p, certainty)
+                .seen(Integer.parseInt(data[0]), Integer.parseInt(data[1]))
+                .mean();
+          }
+          default -> Double.NaN;
+        };
+    return List.of(
+        Outcome.number(row.text("check"), row.number("expected"), ours, row.number("tolerance")));
+  }
+
+  /** Data: every parameter set of the file is a valid one. */
+  private static List<Outcome> parameters(CaseRow row, CaseFolder folder) {
+    return List.of(
+        Outcome.number("yield of growth", row.number("Y"), PlantRuns.plant(row).growthYield(), 0));
+  }
+
+  private static Germination tabulated(String crop, CaseFolder folder) {
+    return new Germination(table(crop, folder), 0, 20, 40, 100, 1);
+  }
+
+  private static NavigableMap<Double, Double> table(String crop, CaseFolder folder) {
+    NavigableMap<Double, Double> days = new TreeMap<>();
+    for (CaseRow row : folder.rows(EMERGENCE)) {
+      if (row.text("crop").equals(crop) && isNumber(row, "days_to_emergence")) {
+        days.put(row.number("T_C"), row.number("days_to_emergence"));
+      }
+    }
+    return days;
+  }
+
+  /** Thermal time whose best temperature lies above every temperature checked. */
+  private static Germination thermal(double baseC, double thermalTimeCd) {
+    return new Germination(new TreeMap<>(), baseC, 60, 70, thermalTimeCd, 1);
+  }
+
+  private static boolean isNumber(CaseRow row, String column) {
+    return row.has(column) && !row.text(column).equals("NG");
+  }
+}
