@@ -69,7 +69,7 @@ final class Course {
     }
   }
 
-  /** The course, or null-free emptiness as a course without bowls when nothing can be taken. */
+  /** The course; it has no bowls when nothing could ever be taken from it. */
   static Course of(
       int cropIndex,
       Crop crop,
@@ -88,33 +88,42 @@ final class Course {
             new Stay(calendar.slot(benchSlot), pots.days(), pots.siteCm2()));
     HarvestRule rule = crop.harvest().orElseThrow();
     LocalDate horizon = calendar.bowl(calendar.bowls() - 1);
-    LocalDate last =
-        crop.bolting()
-            .map(b -> b.lastDay(emergence, stays, rule.overAgeDays()))
-            .orElse(emergence.plusDays(rule.overAgeDays()));
-    if (last.isAfter(horizon)) {
-      last = horizon;
-    }
-    int[] bowls = bowlsOf(rule, calendar, emergence, calendar.slot(benchSlot), last);
+    LocalDate last = lastDay(crop, rule, emergence, stays, horizon);
+    int[] bowls = bowlsOf(calendar, emergence, calendar.slot(benchSlot), last);
     LocalDate until =
         bowls.length == 0 ? emergence : calendar.bowl(bowls[bowls.length - 1]).plusDays(1);
     PlantDay[] days =
         LifeDays.of(crop.growth().orElseThrow(), rule, at.vigour(), emergence, stays, until);
     return new Course(
-        cropIndex,
-        crop,
-        group,
-        sowSlot,
-        nurserySlot,
-        benchSlot,
-        emergence,
-        days,
-        bowls,
-        calendar);
+        cropIndex, crop, group, sowSlot, nurserySlot, benchSlot, emergence, days, bowls, calendar);
+  }
+
+  private static LocalDate lastDay(
+      Crop crop, HarvestRule rule, LocalDate emergence, List<Stay> stays, LocalDate horizon) {
+    LocalDate oldest = emergence.plusDays(rule.overAgeDays());
+    LocalDate end = oldest.isBefore(horizon) ? oldest : horizon;
+    if (crop.bolting().isEmpty()) {
+      return end;
+    }
+    var bolting = crop.bolting().get();
+    double sum = 0;
+    int stay = 0;
+    for (LocalDate day = emergence; !day.isAfter(end); day = day.plusDays(1)) {
+      while (stay + 1 < stays.size() && !stays.get(stay + 1).from().isAfter(day)) {
+        stay++;
+      }
+      var place = stays.get(stay).place();
+      int i = place.index(day);
+      sum += bolting.dayCd(place.boltingHeatCd(i), place.photoperiodHours(i));
+      if (sum >= sallet.crop.Bolting.LEAVE_AT * bolting.halfSumCd()) {
+        return day;
+      }
+    }
+    return end;
   }
 
   private static int[] bowlsOf(
-      HarvestRule rule, TaskCalendar calendar, LocalDate emergence, LocalDate bench, LocalDate last) {
+      TaskCalendar calendar, LocalDate emergence, LocalDate bench, LocalDate last) {
     LocalDate first = emergence.plusDays(HarvestRule.FIRST_PICK_DAYS);
     return java.util.stream.IntStream.range(0, calendar.bowls())
         .filter(

@@ -43,14 +43,12 @@ final class Courses {
     int before = nurserySlot;
     for (int age : BENCH_AGES) {
       int benchSlot = calendar.slotFrom(up.plusDays(age));
-      if (benchSlot <= before
-          || calendar.slot(benchSlot).isAfter(up.plusDays(OLDEST_SEEDLING))) {
+      if (benchSlot <= before || calendar.slot(benchSlot).isAfter(up.plusDays(OLDEST_SEEDLING))) {
         continue;
       }
       before = benchSlot;
       for (int g = 0; g < at.groups().size(); g++) {
-        Course c =
-            Course.of(k, crop, g, sowSlot, nurserySlot, benchSlot, up, at, calendar);
+        Course c = Course.of(k, crop, g, sowSlot, nurserySlot, benchSlot, up, at, calendar);
         if (c.bowls.length > 0) {
           courses.add(c);
         }
@@ -73,8 +71,7 @@ final class Courses {
     PlantState state = c.atFirstBowl();
     for (int t = 0; t < c.bowls.length; t++) {
       double fresh = c.freshG(state, t);
-      if (fresh >= c.rule.liftFromG()
-          || (c.rule.leafPick() && fresh >= HarvestRule.PICK_FROM_G)) {
+      if (fresh >= c.rule.liftFromG() || (c.rule.leafPick() && fresh >= HarvestRule.PICK_FROM_G)) {
         return Optional.of(c.bowls[t]);
       }
       if (t + 1 < c.bowls.length) {

@@ -63,8 +63,7 @@ final class Eating {
     if (bowl == null || instance.kindShare() >= 1) {
       return null;
     }
-    MPConstraint kind =
-        solver.makeConstraint(-INF, instance.kindShare() * instance.aimGrams(w));
+    MPConstraint kind = solver.makeConstraint(-INF, instance.kindShare() * instance.aimGrams(w));
     MPVariable over = solver.makeNumVar(0, INF, "");
     kind.setCoefficient(over, -1);
     solver.objective().setCoefficient(over, Weights.ONE_KIND);

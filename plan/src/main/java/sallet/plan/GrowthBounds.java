@@ -10,8 +10,8 @@ import sallet.crop.PlantState;
  * sequences, and the daily step of the growth model in interval arithmetic: whatever sequence is
  * behind it, the true state stays inside. Mutable, for the inner loop of graph building.
  *
- * <p>The step is not monotone in the state (more shoot catches more light and costs more upkeep; the
- * root switch), so each term takes the end of the interval that keeps the bound valid.
+ * <p>The step is not monotone in the state (more shoot catches more light and costs more upkeep;
+ * the root switch), so each term takes the end of the interval that keeps the bound valid.
  */
 final class GrowthBounds {
   double shootLo;
@@ -87,10 +87,8 @@ final class GrowthBounds {
     double poolLo = reserveLo + gainLo - (ms * shootHi + mr * rootHi);
     double keepLo = poolLo < 0 ? 1 - Math.min(-poolLo / massLo, 0.05) : 1;
     double keepHi = poolHi < 0 ? 1 - Math.min(-poolHi / massHi, 0.05) : 1;
-    double grownHi =
-        Math.min(massHi * day.growthFactor(), p.growthYield() * Math.max(0, poolHi));
-    double grownLo =
-        Math.min(massLo * day.growthFactor(), p.growthYield() * Math.max(0, poolLo));
+    double grownHi = Math.min(massHi * day.growthFactor(), p.growthYield() * Math.max(0, poolHi));
+    double grownLo = Math.min(massLo * day.growthFactor(), p.growthYield() * Math.max(0, poolLo));
     double y = p.growthYield();
     double leftHi = Math.max(0, poolHi - massLo * day.growthFactor() / y);
     double leftLo = Math.max(0, poolLo - massHi * day.growthFactor() / y);

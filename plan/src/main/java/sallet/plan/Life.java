@@ -35,8 +35,7 @@ final class Life {
       double share = Picks.shareOf(done[t]);
       grams[t] = share * fresh * course.ediblePerFresh();
       if (t + 1 < done.length) {
-        state =
-            course.grow(state.picked(share), course.bowlDay[t] + 1, course.bowlDay[t + 1] + 1);
+        state = course.grow(state.picked(share), course.bowlDay[t] + 1, course.bowlDay[t + 1] + 1);
       } else {
         cleared = (1 - share) * fresh * course.ediblePerFresh();
       }
@@ -57,8 +56,7 @@ final class Life {
 
   /** The life as the graph credits it: never fewer grams than the real one. */
   static Life credited(LifeGraph graph, Picks picks) {
-    return new Life(
-        graph.course, picks, graph.creditedGrams(picks), graph.creditedWaste(picks));
+    return new Life(graph.course, picks, graph.creditedGrams(picks), graph.creditedWaste(picks));
   }
 
   Course course() {

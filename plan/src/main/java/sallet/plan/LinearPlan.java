@@ -8,7 +8,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -55,10 +55,7 @@ final class LinearPlan {
     credited.run(List.of(), deadline);
     Phase lived = new Phase(false);
     List<Life> start =
-        credited.lives.stream()
-            .parallel()
-            .map(l -> Life.lived(l.course(), l.picks()))
-            .toList();
+        credited.lives.stream().parallel().map(l -> Life.lived(l.course(), l.picks())).toList();
     lived.run(start, deadline);
     List<Priced> priced =
         lived.lives.stream()
@@ -80,7 +77,8 @@ final class LinearPlan {
     private final boolean credit;
     private final List<Life> lives = new ArrayList<>();
     private final Set<Object> known = new HashSet<>();
-    private Prices prices = new Prices(new double[0][], new double[0], new double[0], new double[0][]);
+    private Prices prices =
+        new Prices(new double[0][], new double[0], new double[0], new double[0][]);
     private double value = Double.POSITIVE_INFINITY;
     private boolean converged;
     private int rounds;
@@ -133,12 +131,10 @@ final class LinearPlan {
 
     /** The best improving life of every crop, sowing day and group. */
     private List<Life> better() {
+      List<Candidate> candidates =
+          graphs.parallelStream().flatMap(g -> candidate(g).stream()).toList();
       Map<Object, Candidate> best = new HashMap<>();
-      graphs.parallelStream()
-          .map(this::candidate)
-          .filter(Objects::nonNull)
-          .sequential()
-          .forEach(c -> best.merge(c.key(), c, (a, b) -> a.reduced <= b.reduced ? a : b));
+      candidates.forEach(c -> best.merge(c.key(), c, (a, b) -> a.reduced <= b.reduced ? a : b));
       return best.values().stream()
           .sorted(Comparator.comparingDouble((Candidate c) -> c.reduced))
           .limit(LIVES_PER_ROUND)
@@ -146,22 +142,22 @@ final class LinearPlan {
           .toList();
     }
 
-    private @org.jspecify.annotations.Nullable Candidate candidate(LifeGraph graph) {
+    private Optional<Candidate> candidate(LifeGraph graph) {
       Course c = graph.course;
       double[] gram = prices.gramsOf(c.cropIndex);
       double[] pots = prices.potsOf(c.group);
       double entry = prices.entryCost(c, cellsOf(c));
       double reduced = entry - graph.bestValue(gram, pots, Weights.WASTE);
       if (reduced > IMPROVES) {
-        return null;
+        return Optional.empty();
       }
       Picks path = graph.bestPath(gram, pots, Weights.WASTE);
       Life life = credit ? Life.credited(graph, path) : Life.lived(c, path);
       double exact = credit ? reduced : prices.reducedCost(life, cellsOf(c));
       if (exact > IMPROVES || known.contains(List.of(c, life.picks()))) {
-        return null;
+        return Optional.empty();
       }
-      return new Candidate(life, exact);
+      return Optional.of(new Candidate(life, exact));
     }
   }
 

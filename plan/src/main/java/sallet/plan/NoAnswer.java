@@ -14,8 +14,7 @@ final class NoAnswer {
       throw new NoPlan("Nothing can be sown without cells: set nursery.cells to 1 or more.");
     }
     if (household.nursery().places() == 0) {
-      throw new NoPlan(
-          "Seedlings have nowhere to grow on: set nursery.places to 1 or more.");
+      throw new NoPlan("Seedlings have nowhere to grow on: set nursery.places to 1 or more.");
     }
     if (household.bench().pots().isEmpty()) {
       throw new NoPlan("There is no pot to grow in: add pots under bench.pots.");
@@ -39,8 +38,7 @@ final class NoAnswer {
       Surroundings at,
       List<Crop> crops) {
     if (courses.isEmpty()
-        && crops.stream()
-            .allMatch(c -> c.germination().daysAt(at.cellMeanC()).isEmpty())) {
+        && crops.stream().allMatch(c -> c.germination().daysAt(at.cellMeanC()).isEmpty())) {
       throw new NoPlan(
           String.format(
               Locale.ROOT,

@@ -50,9 +50,7 @@ final class PlanDraft {
     Map<String, List<Integer>> batches = new LinkedHashMap<>();
     for (int i = 0; i < lives.size(); i++) {
       Course c = lives.get(i).skeleton().course();
-      batches
-          .computeIfAbsent(batchName(c), b -> new ArrayList<>())
-          .add(i);
+      batches.computeIfAbsent(batchName(c), b -> new ArrayList<>()).add(i);
     }
     List<Sowing> sowings = new ArrayList<>();
     batches.forEach(
@@ -60,8 +58,7 @@ final class PlanDraft {
           Course c = lives.get(members.get(0)).skeleton().course();
           int plants = members.stream().mapToInt(i -> lives.get(i).count()).sum();
           int cells =
-              Math.min(
-                  SeedCount.cellsFor(plants, c.rule.usableShare()), instance.at().cells());
+              Math.min(SeedCount.cellsFor(plants, c.rule.usableShare()), instance.at().cells());
           sowings.add(
               new Sowing(
                   name,

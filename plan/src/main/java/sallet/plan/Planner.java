@@ -42,8 +42,7 @@ public final class Planner {
     Deadline clock = new Deadline(request.effort().linear());
     Household household = request.household();
     TaskCalendar calendar =
-        new TaskCalendar(
-            household.eaters(), household.absences(), request.from(), request.weeks());
+        new TaskCalendar(household.eaters(), household.absences(), request.from(), request.weeks());
     progress.accept("Light and air of every pot");
     Surroundings at = Question.surroundings(household, request.from(), calendar.days());
     List<Crop> crops = Question.crops(household.crops(), request.catalogue());

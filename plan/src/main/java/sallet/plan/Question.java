@@ -31,8 +31,7 @@ final class Question {
 
   /** The crops wanted, or all that can be planned, without those avoided. */
   static List<Crop> crops(CropWishes wishes, Catalogue catalogue) {
-    List<Crop> avoided =
-        wishes.avoid().stream().flatMap(n -> catalogue.find(n).stream()).toList();
+    List<Crop> avoided = wishes.avoid().stream().flatMap(n -> catalogue.find(n).stream()).toList();
     List<Crop> wanted =
         wishes.want().isEmpty()
             ? catalogue.all()
@@ -45,8 +44,7 @@ final class Question {
     HourlyLight bench = RoomLight.atPots(household, from, days);
     Nursery n = household.nursery();
     PlaceDays nursery =
-        RoomDays.inNursery(
-            RoomLight.inNursery(household, from, days), n, household.room().air());
+        RoomDays.inNursery(RoomLight.inNursery(household, from, days), n, household.room().air());
     List<Double> sites = PotSites.siteCm2(household.bench());
     List<PotLight> pots = new ArrayList<>();
     for (int i = 0; i < sites.size(); i++) {
@@ -98,9 +96,7 @@ final class Question {
       boolean equal =
           cut.stream()
               .allMatch(
-                  g ->
-                      g.get(0).offer() - g.get(g.size() - 1).offer()
-                          <= Math.log1p(NEARLY_EQUAL));
+                  g -> g.get(0).offer() - g.get(g.size() - 1).offer() <= Math.log1p(NEARLY_EQUAL));
       if (equal || count == MOST_GROUPS || count == sorted.size()) {
         return cut;
       }
