@@ -25,7 +25,7 @@ record BlendedLife(
   /** Picks smaller than this are put off to the next, edible grams a pot. Judgement. */
   private static final double SMALLEST_PICK_G = 3;
 
-  static BlendedLife of(IntegerPlan.Plants plants) {
+  static BlendedLife of(Plants plants) {
     Life.Skeleton s = plants.skeleton();
     Course c = s.course();
     List<Double> shares = new ArrayList<>();

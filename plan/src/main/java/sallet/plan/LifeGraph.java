@@ -101,24 +101,13 @@ final class LifeGraph {
     }
   }
 
-  /**
-   * Highest worth of a life from its first bowl on, at these prices.
-   *
-   * @param gramPrice worth of an edible gram of this crop at each bowl of the calendar
-   * @param waitCost cost of holding the pot from each slot to the next, summed: index i holds the
-   *     cost of slots 0 to i - 1 of this course's group
-   * @param wasteCost cost of an edible gram cleared away
-   */
-  double bestValue(double[] gramPrice, double[] waitCost, double wasteCost) {
+  /** Highest worth of a life from its first bowl on, at these prices. */
+  double bestValue(Offer offer) {
     for (int t = course.bowls.length - 1; t >= 0; t--) {
-      double price = gramPrice[course.bowls[t]] * course.ediblePerFresh();
-      double waste = wasteCost * course.ediblePerFresh();
-      double wait =
-          t + 1 < course.bowls.length
-              ? waitCost[course.bowlSlot[t + 1]] - waitCost[course.bowlSlot[t]]
-              : 0;
+      double price = offer.freshPrice[t];
+      double wait = offer.wait[t];
       for (int node = levelStart[t]; node < levelStart[t + 1]; node++) {
-        double best = endValue(node, price, waste);
+        double best = Math.max(liftValue(node, t, offer), clearValue(node, t, offer));
         for (int a = 0; a < SHARES.length; a++) {
           int to = next[node * SHARES.length + a];
           if (to != NONE) {
@@ -131,56 +120,58 @@ final class LifeGraph {
     return value[0];
   }
 
-  private double endValue(int node, double price, double waste) {
-    if (freshHi[node] >= course.rule.liftFromG()) {
-      return Math.max(price * freshHi[node], clearValue(node, price, waste));
-    }
-    return clearValue(node, price, waste);
+  private double liftValue(int node, int t, Offer offer) {
+    return freshHi[node] >= course.rule.liftFromG()
+        ? offer.freshPrice[t] * freshHi[node] + offer.liftBonus[t]
+        : Double.NEGATIVE_INFINITY;
   }
 
-  private double clearValue(int node, double price, double waste) {
-    double clear = -waste * freshLo[node];
-    if (!mayPick(freshHi[node])) {
-      return clear;
-    }
-    double q = HarvestRule.LARGEST_PICK;
-    return Math.max(clear, price * q * freshHi[node] - waste * (1 - q) * freshLo[node]);
+  private double clearValue(int node, int t, Offer offer) {
+    return offer.clearBonus[t] - offer.wastePrice * freshLo[node] + lastPickGain(node, t, offer);
   }
 
-  /** The choices along the best path of the last {@link #bestValue} call. */
-  Picks bestPath(double[] gramPrice, double[] waitCost, double wasteCost) {
+  /** What a last pick adds when the rest is cleared away, never below 0. */
+  private double lastPickGain(int node, int t, Offer offer) {
+    return mayPick(freshHi[node])
+        ? Math.max(
+            0,
+            HarvestRule.LARGEST_PICK
+                * (offer.freshPrice[t] * freshHi[node] + offer.wastePrice * freshLo[node]))
+        : 0;
+  }
+
+  /** The choices along the best path of the last {@link #bestValue} call with the same offer. */
+  Picks bestPath(Offer offer) {
     byte[] choices = new byte[course.bowls.length];
     int node = 0;
     for (int t = 0; ; t++) {
-      double price = gramPrice[course.bowls[t]] * course.ediblePerFresh();
-      double waste = wasteCost * course.ediblePerFresh();
-      int choice = bestArc(node, t, price, waitCost);
-      if (choice < 0) {
-        boolean lift =
-            freshHi[node] >= course.rule.liftFromG()
-                && price * freshHi[node] >= clearValue(node, price, waste);
-        boolean pick = !lift && clearValue(node, price, waste) > -waste * freshLo[node];
-        choices[t] = lift ? Picks.LIFT : pick ? Picks.PICK_AND_CLEAR : Picks.CLEAR;
+      int arc = bestArc(node, t, offer);
+      if (arc == NONE) {
+        boolean lift = liftValue(node, t, offer) >= clearValue(node, t, offer);
+        choices[t] =
+            lift
+                ? Picks.LIFT
+                : lastPickGain(node, t, offer) > 0 ? Picks.PICK_AND_CLEAR : Picks.CLEAR;
         return new Picks(Arrays.copyOf(choices, t + 1));
       }
-      choices[t] = (byte) choice;
-      node = next[node * SHARES.length + choice];
+      choices[t] = (byte) arc;
+      node = next[node * SHARES.length + arc];
     }
   }
 
-  private int bestArc(int node, int t, double price, double[] waitCost) {
-    if (t + 1 == course.bowls.length) {
-      return -1;
+  private int bestArc(int node, int t, Offer offer) {
+    if (Math.max(liftValue(node, t, offer), clearValue(node, t, offer)) >= value[node]) {
+      return NONE;
     }
-    double wait = waitCost[course.bowlSlot[t + 1]] - waitCost[course.bowlSlot[t]];
     for (int a = 0; a < SHARES.length; a++) {
       int to = next[node * SHARES.length + a];
       if (to != NONE
-          && price * SHARES[a] * freshHi[node] - wait + value[to] >= value[node] - 1e-12) {
+          && offer.freshPrice[t] * SHARES[a] * freshHi[node] - offer.wait[t] + value[to]
+              >= value[node]) {
         return a;
       }
     }
-    return -1;
+    throw new IllegalStateException("the graph was not priced with this offer");
   }
 
   /** The grams the graph itself credits to a path: never fewer than the real life gives. */

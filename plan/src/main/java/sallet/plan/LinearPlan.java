@@ -1,170 +1,70 @@
 package sallet.plan;
 
-import com.google.ortools.linearsolver.MPSolver;
-import com.google.ortools.linearsolver.MPVariable;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
+import java.util.Locale;
 import java.util.function.Consumer;
 
 /**
- * The plan with fractions of plants, by column generation: lives enter while the graphs find one
- * whose reduced cost is below zero (Dantzig and Wolfe 1960; Gilmore and Gomory 1961).
- *
- * <p>First with grams as the graphs credit them, which bounds every plan of the grid from below;
- * then with the grams of the growth model itself.
+ * The plan with fractions of plants: first with grams as the graphs credit them, which bounds every
+ * plan of the grid from below; then with the grams of the growth model.
  */
 final class LinearPlan {
-  private static final int LIVES_PER_ROUND = 400;
-  private static final double IMPROVES = -1e-4;
+  /** Points for each bowl that are not worth another round: 0.05 g. */
+  private static final double WORTH_A_ROUND = 0.5;
 
   /**
-   * @param lives lives of the growth model that may be worth living, with their reduced cost
-   * @param bound points no plan of the grid can beat; NaN when time ran out before it was proven
+   * @param bound points no plan of the grid can beat
    * @param value points of the best plan with fractions of plants found
    * @param rounds rounds of the first and the second phase
    */
-  record Result(List<Priced> lives, double bound, double value, String rounds) {}
+  record Result(double bound, double value, String rounds) {}
 
-  /** A life and its reduced cost at the end. */
-  record Priced(Life life, double reducedCost) {}
-
-  private final Instance instance;
-  private final List<LifeGraph> graphs;
-  private final double[] cellsPerPlant;
   private final Consumer<String> progress;
+  private final double tolerance;
 
-  LinearPlan(
-      Instance instance,
-      List<LifeGraph> graphs,
-      double[] cellsPerPlant,
-      Consumer<String> progress) {
-    this.instance = instance;
-    this.graphs = graphs;
-    this.cellsPerPlant = cellsPerPlant;
+  LinearPlan(int bowls, Consumer<String> progress) {
     this.progress = progress;
+    this.tolerance = WORTH_A_ROUND * bowls;
   }
 
-  Result solve(Deadline deadline) {
-    Phase credited = new Phase(true);
-    credited.run(List.of(), deadline);
-    Phase lived = new Phase(false);
-    List<Life> start =
-        credited.lives.stream().parallel().map(l -> Life.lived(l.course(), l.picks())).toList();
-    lived.run(start, deadline);
-    List<Priced> priced =
-        lived.lives.stream()
-            .map(l -> new Priced(l, lived.prices.reducedCost(l, cellsOf(l.course()))))
-            .toList();
-    return new Result(
-        priced,
-        credited.converged ? credited.value : Double.NaN,
-        lived.value,
-        credited.rounds + " + " + lived.rounds);
+  /**
+   * Solves both phases.
+   *
+   * @param bounding a master with credited grams
+   * @param exact a master with grams of the growth model, ready to go on from afterwards
+   */
+  Result solve(Master bounding, Master exact, Deadline deadline) {
+    double bound = 0;
+    int boundRounds = 0;
+    boolean more = true;
+    while (more && bounding.solve()) {
+      boundRounds++;
+      more = bounding.addBetter() > 0 && !deadline.over();
+      bound = Math.max(bound, bounding.value() - bounding.slack());
+      more &= bounding.value() - bound > tolerance;
+      tell("Bounding", boundRounds, bounding);
+    }
+    List<Life> lived =
+        bounding.lives().parallelStream().map(l -> Life.lived(l.course(), l.picks())).toList();
+    lived.forEach(exact::add);
+    int exactRounds = 0;
+    more = true;
+    while (more && exact.solve()) {
+      exactRounds++;
+      more = exact.addBetter() > 0 && !deadline.over() && exact.value() - bound > tolerance;
+      tell("Exact", exactRounds, exact);
+    }
+    return new Result(bound, exact.value(), boundRounds + " + " + exactRounds);
   }
 
-  private double cellsOf(Course course) {
-    return cellsPerPlant[course.cropIndex];
-  }
-
-  /** One column generation: with credited or with lived grams. */
-  private final class Phase {
-    private final boolean credit;
-    private final List<Life> lives = new ArrayList<>();
-    private final Set<Object> known = new HashSet<>();
-    private Prices prices =
-        new Prices(new double[0][], new double[0], new double[0], new double[0][]);
-    private double value = Double.POSITIVE_INFINITY;
-    private boolean converged;
-    private int rounds;
-
-    Phase(boolean credit) {
-      this.credit = credit;
-    }
-
-    void run(List<Life> start, Deadline deadline) {
-      try (Programme programme = new Programme(instance, "GLOP")) {
-        start.forEach(l -> add(programme, l));
-        while (true) {
-          MPSolver.ResultStatus status = programme.solver.solve();
-          if (status != MPSolver.ResultStatus.OPTIMAL) {
-            programme.solver.reset();
-            status = programme.solver.solve();
-          }
-          if (status != MPSolver.ResultStatus.OPTIMAL) {
-            return;
-          }
-          rounds++;
-          value = programme.solver.objective().value();
-          prices = programme.prices();
-          List<Life> better = better();
-          converged = better.isEmpty();
-          progress.accept(
-              String.format(
-                  "%s plan with fractions, round %d: %.0f points, %d lives",
-                  credit ? "Bounding" : "Exact", rounds, value, lives.size()));
-          if (converged || deadline.over()) {
-            return;
-          }
-          better.forEach(l -> add(programme, l));
-        }
-      }
-    }
-
-    private void add(Programme programme, Life life) {
-      if (known.add(List.of(life.course(), life.picks()))) {
-        lives.add(life);
-        MPVariable x = programme.variable(Double.POSITIVE_INFINITY, false);
-        programme.setGrams(x, life);
-        programme.setPlaces(
-            x,
-            life.skeleton(),
-            cellsOf(life.course()),
-            Weights.seeds(life.course().rule) + Weights.WASTE * life.clearedGrams());
-      }
-    }
-
-    /** The best improving life of every crop, sowing day and group. */
-    private List<Life> better() {
-      List<Candidate> candidates =
-          graphs.parallelStream().flatMap(g -> candidate(g).stream()).toList();
-      Map<Object, Candidate> best = new HashMap<>();
-      candidates.forEach(c -> best.merge(c.key(), c, (a, b) -> a.reduced <= b.reduced ? a : b));
-      return best.values().stream()
-          .sorted(Comparator.comparingDouble((Candidate c) -> c.reduced))
-          .limit(LIVES_PER_ROUND)
-          .map(c -> c.life)
-          .toList();
-    }
-
-    private Optional<Candidate> candidate(LifeGraph graph) {
-      Course c = graph.course;
-      double[] gram = prices.gramsOf(c.cropIndex);
-      double[] pots = prices.potsOf(c.group);
-      double entry = prices.entryCost(c, cellsOf(c));
-      double reduced = entry - graph.bestValue(gram, pots, Weights.WASTE);
-      if (reduced > IMPROVES) {
-        return Optional.empty();
-      }
-      Picks path = graph.bestPath(gram, pots, Weights.WASTE);
-      Life life = credit ? Life.credited(graph, path) : Life.lived(c, path);
-      double exact = credit ? reduced : prices.reducedCost(life, cellsOf(c));
-      if (exact > IMPROVES || known.contains(List.of(c, life.picks()))) {
-        return Optional.empty();
-      }
-      return Optional.of(new Candidate(life, exact));
-    }
-  }
-
-  private record Candidate(Life life, double reduced) {
-    Object key() {
-      Course c = life.course();
-      return List.of(c.cropIndex, c.sowSlot, c.group);
-    }
+  private void tell(String phase, int round, Master master) {
+    progress.accept(
+        String.format(
+            Locale.ROOT,
+            "%s plan with fractions of plants, round %d: %.0f points, %d lives",
+            phase,
+            round,
+            master.value(),
+            master.lives().size()));
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import sallet.crop.Catalogue;
@@ -12,6 +13,11 @@ import sallet.household.Household;
 
 /** Makes a sowing plan. */
 public final class Planner {
+  /** Points for each bowl not worth another dive: 0.1 g. */
+  private static final double WORTH_A_DIVE = 1;
+
+  private static final long SEED = 1;
+
   private Planner() {}
 
   /**
@@ -82,30 +88,40 @@ public final class Planner {
             .mapToDouble(
                 c -> Weights.cellsPerPlant(c.harvest().orElseThrow(), instance.at().cells()))
             .toArray();
-    LinearPlan.Result linear =
-        new LinearPlan(instance, graphs, cellsPerPlant, progress).solve(clock);
-    steps.add(
-        String.format(
-            Locale.ROOT,
-            "fractions of plants: %s rounds, %d lives, bound %.0f, value %.0f, %.1f s",
-            linear.rounds(),
-            linear.lives().size(),
-            linear.bound(),
-            linear.value(),
-            clock.seconds()));
-    progress.accept("Whole plants");
-    IntegerPlan.Result whole =
-        new IntegerPlan(instance, cellsPerPlant).solve(linear.lives(), effort.integer());
-    steps.add(
-        String.format(
-            Locale.ROOT,
-            "whole plants: %d, %s, %.1f s",
-            whole.plants().stream().mapToInt(IntegerPlan.Plants::count).sum(),
-            whole.proven() ? "best of these lives" : "time ran out",
-            clock.seconds()));
-    List<BlendedLife> lives = whole.plants().stream().map(BlendedLife::of).toList();
-    String status = lives.isEmpty() ? "empty" : whole.proven() ? "proven" : "good";
-    return new PlanDraft(instance, lives)
-        .write(linear.bound(), new SowingPlan.SolverReport(status, clock.seconds(), steps));
+    try (Master bounding = new Master(instance, graphs, cellsPerPlant, true);
+        Master exact = new Master(instance, graphs, cellsPerPlant, false)) {
+      LinearPlan.Result linear =
+          new LinearPlan(instance.calendar().bowls(), progress).solve(bounding, exact, clock);
+      steps.add(
+          String.format(
+              Locale.ROOT,
+              "fractions of plants: %s rounds, %d lives, bound %.0f, value %.0f, %.1f s",
+              linear.rounds(),
+              exact.lives().size(),
+              linear.bound(),
+              linear.value(),
+              clock.seconds()));
+      WholePlants.Result whole =
+          new WholePlants(instance, graphs, cellsPerPlant, exact, progress)
+              .solve(
+                  linear.bound(),
+                  WORTH_A_DIVE * instance.calendar().bowls(),
+                  new Deadline(effort.integer()),
+                  new SplittableRandom(SEED));
+      steps.add(
+          String.format(
+              Locale.ROOT,
+              "whole plants: %d, %.0f points after %d dives, %.1f s",
+              whole.plants().stream().mapToInt(Plants::count).sum(),
+              whole.value(),
+              whole.dives(),
+              clock.seconds()));
+      List<BlendedLife> lives = whole.plants().stream().map(BlendedLife::of).toList();
+      return new PlanDraft(instance, lives)
+          .write(
+              linear.bound(),
+              new SowingPlan.SolverReport(
+                  lives.isEmpty() ? "empty" : "good", clock.seconds(), steps));
+    }
   }
 }

@@ -23,6 +23,11 @@ final class Prices {
     }
   }
 
+  /** Prices before anything was solved. */
+  static Prices none() {
+    return new Prices(new double[0][], new double[0], new double[0], new double[0][]);
+  }
+
   private static double[] runningSum(double[] perSlot) {
     double[] sum = new double[perSlot.length + 1];
     for (int i = 0; i < perSlot.length; i++) {
@@ -31,14 +36,9 @@ final class Prices {
     return sum;
   }
 
-  /** Worth of an edible gram of a crop at each bowl. */
-  double[] gramsOf(int crop) {
-    return gram[crop];
-  }
-
-  /** Cost of a pot of a group, summed over the slots before each slot. */
-  double[] potsOf(int group) {
-    return pots[group];
+  /** What the prices mean to the plants of a course. */
+  Offer offer(Course course) {
+    return new Offer(course, gram[course.cropIndex], pots[course.group]);
   }
 
   /** Cost of a course up to its first bowl: seeds, cells, nursery and pot. */

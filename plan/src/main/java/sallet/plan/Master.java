@@ -1,0 +1,210 @@
+package sallet.plan;
+
+import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPSolver;
+import com.google.ortools.linearsolver.MPVariable;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The linear plan while lives keep entering: the restricted master problem of column generation
+ * (Dantzig and Wolfe 1960; Gilmore and Gomory 1961), the graphs that find lives of negative reduced
+ * cost, and rows that hold skeletons at a number of plants.
+ */
+final class Master implements AutoCloseable {
+  /** A life with a reduced cost above this does not improve the plan, points. */
+  private static final double IMPROVES = -1e-4;
+
+  private static final int LIVES_PER_ROUND = 400;
+
+  private final Instance instance;
+  private final List<LifeGraph> graphs;
+  private final double[] cellsPerPlant;
+  private final boolean credit;
+  private final Programme programme;
+  private final List<Life> lives = new ArrayList<>();
+  private final List<MPVariable> variables = new ArrayList<>();
+  private final Set<Object> known = new HashSet<>();
+  private final Map<Life.Skeleton, Held> held = new LinkedHashMap<>();
+  private final Map<Course, List<Held>> heldByCourse = new HashMap<>();
+  private Prices prices = Prices.none();
+  private double value = Double.POSITIVE_INFINITY;
+  private double slack = Double.POSITIVE_INFINITY;
+
+  /** A skeleton with a row that holds its plants at or above a number. */
+  private static final class Held {
+    final Life.Skeleton skeleton;
+    final MPConstraint row;
+    double dual;
+
+    Held(Life.Skeleton skeleton, MPConstraint row) {
+      this.skeleton = skeleton;
+      this.row = row;
+    }
+  }
+
+  /**
+   * @param credit whether lives count with the grams their graph credits, which bounds every plan,
+   *     or with those of the growth model
+   */
+  Master(Instance instance, List<LifeGraph> graphs, double[] cellsPerPlant, boolean credit) {
+    this.instance = instance;
+    this.graphs = graphs;
+    this.cellsPerPlant = cellsPerPlant;
+    this.credit = credit;
+    this.programme = Programme.linear(instance);
+  }
+
+  /** Solves the plan with the lives known so far; false when the solver gave up twice. */
+  boolean solve() {
+    MPSolver.ResultStatus status = programme.solver.solve();
+    if (status != MPSolver.ResultStatus.OPTIMAL) {
+      programme.solver.reset();
+      status = programme.solver.solve();
+    }
+    if (status != MPSolver.ResultStatus.OPTIMAL) {
+      return false;
+    }
+    value = programme.solver.objective().value();
+    prices = programme.prices();
+    held.values().forEach(h -> h.dual = h.row.dualValue());
+    return true;
+  }
+
+  /** Points of the last solution. */
+  double value() {
+    return value;
+  }
+
+  /**
+   * Points by which a plan with all lives could still be better than the last solution, known after
+   * {@link #addBetter}: the best reduced cost of each group and day of moving in, times the pots.
+   */
+  double slack() {
+    return slack;
+  }
+
+  List<Life> lives() {
+    return lives;
+  }
+
+  void add(Life life) {
+    if (!known.add(List.of(life.course(), life.picks()))) {
+      return;
+    }
+    MPVariable x = programme.variable();
+    lives.add(life);
+    variables.add(x);
+    programme.setGrams(x, life);
+    programme.setPlaces(x, life.skeleton(), cellsOf(life.course()));
+    programme.setCost(x, Weights.seeds(life.course().rule) + Weights.WASTE * life.clearedGrams());
+    Held h = held.get(life.skeleton());
+    if (h != null) {
+      h.row.setCoefficient(x, 1);
+    }
+  }
+
+  /** Adds the best improving life of every crop, sowing day and group; returns how many. */
+  int addBetter() {
+    List<Candidate> candidates =
+        graphs.parallelStream().flatMap(g -> candidate(g).stream()).toList();
+    slack = slackOf(candidates);
+    Map<Object, Candidate> best = new HashMap<>();
+    candidates.forEach(
+        c -> best.merge(c.sowing(), c, (a, b) -> a.reducedCost <= b.reducedCost ? a : b));
+    List<Candidate> chosen =
+        best.values().stream()
+            .filter(c -> c.exactCost < IMPROVES)
+            .sorted(Comparator.comparingDouble(Candidate::exactCost))
+            .limit(LIVES_PER_ROUND)
+            .toList();
+    int before = lives.size();
+    chosen.forEach(c -> add(c.life));
+    return lives.size() - before;
+  }
+
+  private double slackOf(List<Candidate> candidates) {
+    Map<List<Integer>, Double> worst = new HashMap<>();
+    for (Candidate c : candidates) {
+      Course course = c.life.course();
+      worst.merge(List.of(course.group, course.benchSlot), -c.reducedCost, Math::max);
+    }
+    double sum = 0;
+    for (Map.Entry<List<Integer>, Double> e : worst.entrySet()) {
+      sum += e.getValue() * instance.at().groups().get(e.getKey().get(0)).pots().size();
+    }
+    return sum;
+  }
+
+  private Optional<Candidate> candidate(LifeGraph graph) {
+    Course c = graph.course;
+    Offer offer = prices.offer(c);
+    for (Held h : heldByCourse.getOrDefault(c, List.of())) {
+      offer.addBonus(h.skeleton, h.dual);
+    }
+    double reduced = prices.entryCost(c, cellsOf(c)) - graph.bestValue(offer);
+    if (reduced > IMPROVES) {
+      return Optional.empty();
+    }
+    Picks path = graph.bestPath(offer);
+    Life life = credit ? Life.credited(graph, path) : Life.lived(c, path);
+    return Optional.of(new Candidate(life, reduced, credit ? reduced : reducedCost(life)));
+  }
+
+  /** Reduced cost of a life at the last solution. */
+  private double reducedCost(Life life) {
+    Held h = held.get(life.skeleton());
+    return prices.reducedCost(life, cellsOf(life.course())) - (h == null ? 0 : h.dual);
+  }
+
+  private record Candidate(Life life, double reducedCost, double exactCost) {
+    Object sowing() {
+      Course c = life.course();
+      return List.of(c.cropIndex, c.sowSlot, c.group);
+    }
+  }
+
+  private double cellsOf(Course course) {
+    return cellsPerPlant[course.cropIndex];
+  }
+
+  /** Plants of each skeleton in the last solution, fractions and all. */
+  Map<Life.Skeleton, Double> plants() {
+    Map<Life.Skeleton, Double> plants = new LinkedHashMap<>();
+    for (int i = 0; i < lives.size(); i++) {
+      double x = variables.get(i).solutionValue();
+      if (x > 1e-9) {
+        plants.merge(lives.get(i).skeleton(), x, Double::sum);
+      }
+    }
+    return plants;
+  }
+
+  /** Holds a skeleton at this many plants or more from the next solution on. */
+  void hold(Life.Skeleton skeleton, int plants) {
+    Held h = held.get(skeleton);
+    if (h == null) {
+      h = new Held(skeleton, programme.solver.makeConstraint(0, Double.POSITIVE_INFINITY));
+      held.put(skeleton, h);
+      heldByCourse.computeIfAbsent(skeleton.course(), c -> new ArrayList<>()).add(h);
+      for (int i = 0; i < lives.size(); i++) {
+        if (lives.get(i).skeleton().equals(skeleton)) {
+          h.row.setCoefficient(variables.get(i), 1);
+        }
+      }
+    }
+    h.row.setLb(plants);
+  }
+
+  @Override
+  public void close() {
+    programme.close();
+  }
+}

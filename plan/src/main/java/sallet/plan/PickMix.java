@@ -1,0 +1,154 @@
+package sallet.plan;
+
+import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPSolver;
+import com.google.ortools.linearsolver.MPVariable;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The best picks for plants whose sowing, moves and end are settled: a linear plan of its own over
+ * the pick sequences of each skeleton, priced by its graph. The mix may be fractional, because a
+ * plant picked by an average of sequences gives at least their average grams (growth is concave in
+ * leaf area).
+ */
+final class PickMix implements AutoCloseable {
+  private static final double IMPROVES = -1e-3;
+  private static final int MOST_ROUNDS = 12;
+
+  /**
+   * @param value points, seeds and all
+   * @param plants the grams to take from each plant
+   */
+  record Result(double value, List<Plants> plants) {}
+
+  private final Programme programme;
+  private final List<Mixed> mixed = new ArrayList<>();
+  private double seedPoints;
+
+  private static final class Mixed {
+    final Life.Skeleton skeleton;
+    final int count;
+    final LifeGraph graph;
+    final MPConstraint row;
+    final List<Life> lives = new ArrayList<>();
+    final List<MPVariable> variables = new ArrayList<>();
+    final Set<Picks> known = new HashSet<>();
+
+    Mixed(Life.Skeleton skeleton, int count, LifeGraph graph, MPConstraint row) {
+      this.skeleton = skeleton;
+      this.count = count;
+      this.graph = graph;
+      this.row = row;
+    }
+  }
+
+  private PickMix(Instance instance) {
+    programme = Programme.linear(instance);
+  }
+
+  /**
+   * The best picks.
+   *
+   * @param counts plants of each skeleton
+   * @param known at least one life of each skeleton
+   */
+  static Result of(
+      Instance instance,
+      Map<Course, LifeGraph> graphs,
+      Map<Life.Skeleton, Integer> counts,
+      Map<Life.Skeleton, List<Life>> known) {
+    try (PickMix mix = new PickMix(instance)) {
+      counts.forEach((s, n) -> mix.add(s, n, graphs, known));
+      return mix.solve();
+    }
+  }
+
+  private void add(
+      Life.Skeleton s,
+      int count,
+      Map<Course, LifeGraph> graphs,
+      Map<Life.Skeleton, List<Life>> known) {
+    LifeGraph graph = graphs.get(s.course());
+    List<Life> lives = known.get(s);
+    if (graph == null || lives == null) {
+      throw new IllegalStateException("no life is known for a chosen skeleton");
+    }
+    Mixed m = new Mixed(s, count, graph, programme.solver.makeConstraint(count, count));
+    lives.forEach(l -> add(m, l));
+    mixed.add(m);
+    seedPoints += count * Weights.seeds(s.course().rule);
+  }
+
+  private boolean add(Mixed m, Life life) {
+    if (!life.skeleton().equals(m.skeleton) || !m.known.add(life.picks())) {
+      return false;
+    }
+    MPVariable x = programme.variable();
+    m.row.setCoefficient(x, 1);
+    programme.setGrams(x, life);
+    programme.setCost(x, Weights.WASTE * life.clearedGrams());
+    m.lives.add(life);
+    m.variables.add(x);
+    return true;
+  }
+
+  private Result solve() {
+    boolean more = true;
+    for (int round = 0; more && round < MOST_ROUNDS; round++) {
+      optimise();
+      more = addBetter();
+    }
+    if (more) {
+      optimise();
+    }
+    double value = programme.solver.objective().value() + seedPoints;
+    return new Result(value, mixed.stream().map(PickMix::plants).toList());
+  }
+
+  private void optimise() {
+    MPSolver.ResultStatus status = programme.solver.solve();
+    if (status != MPSolver.ResultStatus.OPTIMAL) {
+      programme.solver.reset();
+      status = programme.solver.solve();
+    }
+    if (status != MPSolver.ResultStatus.OPTIMAL) {
+      throw new IllegalStateException("the picks could not be worked out: " + status);
+    }
+  }
+
+  private boolean addBetter() {
+    Prices prices = programme.prices();
+    List<Double> duals = mixed.stream().map(m -> m.row.dualValue()).toList();
+    boolean added = false;
+    for (int i = 0; i < mixed.size(); i++) {
+      Mixed m = mixed.get(i);
+      Offer offer = prices.offer(m.skeleton.course());
+      offer.only(m.skeleton);
+      if (-m.graph.bestValue(offer) - duals.get(i) < IMPROVES) {
+        added |= add(m, Life.lived(m.skeleton.course(), m.graph.bestPath(offer)));
+      }
+    }
+    return added;
+  }
+
+  private static Plants plants(Mixed m) {
+    List<Double> grams = new ArrayList<>();
+    for (int t = 0; t <= m.skeleton.end(); t++) {
+      double sum = 0;
+      for (int i = 0; i < m.lives.size(); i++) {
+        sum += m.variables.get(i).solutionValue() * m.lives.get(i).grams(t);
+      }
+      grams.add(sum / m.count);
+    }
+    return new Plants(m.skeleton, m.count, grams);
+  }
+
+  @Override
+  public void close() {
+    programme.close();
+  }
+}

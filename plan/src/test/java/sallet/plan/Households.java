@@ -1,0 +1,62 @@
+package sallet.plan;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import sallet.household.Absence;
+import sallet.household.AirClimate;
+import sallet.household.Bench;
+import sallet.household.CropWishes;
+import sallet.household.Eaters;
+import sallet.household.Household;
+import sallet.household.Lamp;
+import sallet.household.Nursery;
+import sallet.household.Place;
+import sallet.household.Pot;
+import sallet.household.Reservoir;
+import sallet.household.Room;
+import sallet.household.Wall;
+import sallet.household.WeatherSource;
+import sallet.household.Window;
+
+/** Households for tests: one ordinary bench that tests change a part of. */
+final class Households {
+  private Households() {}
+
+  /** Eighteen pots under a lamp behind a north window in the south of New Zealand. */
+  static Household bench(double bowlGrams, List<String> crops, List<Absence> absences) {
+    List<Pot> pots = new ArrayList<>();
+    for (int row = 0; row < 3; row++) {
+      for (int column = 0; column < 6; column++) {
+        pots.add(
+            new Pot("" + (char) ('A' + row) + (column + 1), 0.1 + 0.2 * column, 0.1 + 0.2 * row));
+      }
+    }
+    return new Household(
+        new Eaters(2, bowlGrams, 3, List.of(DayOfWeek.WEDNESDAY, DayOfWeek.SATURDAY)),
+        absences,
+        new CropWishes(crops, List.of()),
+        new Place(-45.9, 170.5, 10, ZoneId.of("Pacific/Auckland"), new WeatherSource.Nearest()),
+        new Room(
+            3,
+            2.4,
+            2.4,
+            0,
+            new Room.Reflectance(0.3, 0.6, 0.8),
+            0.2,
+            new AirClimate(Collections.nCopies(12, 19.0), Collections.nCopies(12, 14.0), 55, 450),
+            List.of(
+                new Window(Wall.NORTH, 0.6, 1.8, 1.2, 0.9, 0.1, 2, Double.NaN, 0.8, 0.92, 1, 10))),
+        new Bench(0.4, 1.5, 1.2, 0.6, 0.7, pots, 0.12, 1.2, "coir"),
+        Optional.of(new Lamp(1.0, 1.8, 0.9, 0.3, 120, 2.2, 0.5, LocalTime.of(6, 0), 16, 1)),
+        new Nursery(40, 24, 16, 49, 150, LocalTime.of(6, 0), 16, 20, 18),
+        new Reservoir(60));
+  }
+
+  static final LocalDate START = LocalDate.of(2026, 11, 25);
+}
