@@ -3,11 +3,14 @@ package sallet.crop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.net.URISyntaxException;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sallet.cases.CaseRow;
+import sallet.cases.CheckFilesTest;
 
 /** The catalogue that ships with Sallet. */
 class CatalogueTest {
@@ -110,6 +113,34 @@ class CatalogueTest {
     assertThat(guide.targetDliMol()).isEqualTo(14);
     assertThat(guide.minimumGerminationPercent()).contains(80.0);
     assertThat(guide.yieldG()).contains(new Span(100, 220));
+  }
+
+  /** Bases below freezing are numbers too: crop_map.csv has -4.09 °C and 357.3 °C d for parsley. */
+  @Test
+  void readsThermalTimeOfACrop() {
+    Germination parsley = crop("parsley").germination();
+    assertThat(parsley.baseC()).isEqualTo(-4.09);
+    assertThat(parsley.thermalTimeCd()).isEqualTo(357.3);
+    assertThat(parsley.daysAt(8).orElseThrow()).isCloseTo(357.3 / 12.09, within(1e-9));
+    assertThat(crop("basil").germination().daysAt(20).orElseThrow())
+        .isCloseTo(65 / 9.5, within(1e-9));
+    assertThat(crop("Swiss chard").germination().daysAt(20).orElseThrow())
+        .isCloseTo(9, within(1e-9));
+  }
+
+  @Test
+  void growthParametersAreThoseOfTheCheckFile() throws URISyntaxException {
+    for (CaseRow row : CheckFilesTest.shipped().rows("crop/plant_model_parameters.csv")) {
+      assertThat(catalogue.all())
+          .filteredOn(crop -> crop.sources().growth().startsWith(row.text("crop") + ":"))
+          .isNotEmpty()
+          .allSatisfy(
+              crop -> {
+                PlantParameters ours = crop.growth().orElseThrow();
+                assertThat(ours.withDryMatterShare(row.number("DMC0")))
+                    .isEqualTo(PlantRuns.plant(row));
+              });
+    }
   }
 
   @Test
