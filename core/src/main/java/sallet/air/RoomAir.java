@@ -14,6 +14,9 @@ public final class RoomAir {
    * @param lit for each hour whether there is light
    */
   public static double[] hoursC(AirClimate air, LocalDate day, boolean[] lit) {
+    if (lit.length != 24) {
+      throw new IllegalArgumentException("a day needs 24 hours, had " + lit.length);
+    }
     double[] hours = new double[24];
     int month = day.getMonthValue() - 1;
     for (int h = 0; h < 24; h++) {

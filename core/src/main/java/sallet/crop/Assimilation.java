@@ -39,6 +39,13 @@ public final class Assimilation {
    */
   public static double dailyG(
       double[] ppfdUmol, double[] temperatureC, double co2Ppm, double layerFactor) {
+    if (ppfdUmol.length != 24 || temperatureC.length != 24) {
+      throw new IllegalArgumentException(
+          "a day needs 24 hours of light and temperature, had "
+              + ppfdUmol.length
+              + " and "
+              + temperatureC.length);
+    }
     double sum = 0;
     for (int h = 0; h < 24; h++) {
       sum += grossCo2(ppfdUmol[h], temperatureC[h], co2Ppm, layerFactor);

@@ -5,7 +5,8 @@ import java.util.Optional;
 
 /**
  * What handbooks say about growing a crop: ranges to aim at and to compare with. The growth model
- * does not read them. Most are common practice; the crop's source tells which were seen in print.
+ * does not read them. Most are common practice; the crop's sources tell which were seen in print.
+ * Fridge days speak of quality, not of safety: see the caution in docs/crops.md.
  *
  * @param group how it is used: leaf, head, herb, micro (a tray crop), fruit
  * @param minimumGerminationPercent least germination 7 CFR 201.31 lets a plain packet have

@@ -23,6 +23,28 @@ public record HarvestRule(
     double edibleShare,
     int plantsPerPot,
     double usableShare) {
+  public HarvestRule {
+    require(liftFromG > 0, "fresh mass to lift from must be above 0 g", liftFromG);
+    require(overAgeDays > 0, "last day on the bench must be above 0 days", overAgeDays);
+    require(ageingFromDays >= 0, "ageing must start at 0 days or later", ageingFromDays);
+    require(
+        ageingPerWeek > 0 && ageingPerWeek <= 1,
+        "ageing factor must be above 0 and at most 1",
+        ageingPerWeek);
+    require(fridgeCarryDays >= 0, "fridge days must be 0 or more", fridgeCarryDays);
+    require(
+        edibleShare > 0 && edibleShare <= 1,
+        "edible share must be above 0 and at most 1",
+        edibleShare);
+    require(plantsPerPot >= 1, "plants a pot must be 1 or more", plantsPerPot);
+    SeedCount.requireShare("usable share", usableShare);
+  }
+
+  private static void require(boolean holds, String rule, double was) {
+    if (!holds) {
+      throw new IllegalArgumentException(rule + ", was " + was);
+    }
+  }
 
   /** Days after emergence before the first pick. Common practice. */
   public static final int FIRST_PICK_DAYS = 22;

@@ -30,11 +30,9 @@ public final class LifeDays {
     int current = 0;
     for (int i = 0; i < n; i++) {
       LocalDate date = emergence.plusDays(i);
-      while (current + 1 < stays.size() && !stays.get(current + 1).from().isAfter(date)) {
-        current++;
-      }
+      current = Stay.currentOn(stays, current, date);
       Stay stay = stays.get(current);
-      int at = stay.place().index(date);
+      int at = stay.place().heldIndex(date);
       double dli = stay.place().dliMol(at);
       lightMemory = Double.isNaN(lightMemory) ? dli : lightMemory + (dli - lightMemory) / 5;
       days[i] =

@@ -2,6 +2,7 @@ package sallet.crop;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 
 /** What a place offers a plant on consecutive days, reduced from hours to one row a day. */
 public final class PlaceDays {
@@ -28,6 +29,12 @@ public final class PlaceDays {
       double[] meanC,
       double[] photoperiodHours,
       double[] boltingHeatCd) {
+    for (double[] values : List.of(assimilateG, meanC, photoperiodHours, boltingHeatCd)) {
+      if (values.length != dliMol.length) {
+        throw new IllegalArgumentException(
+            "every row needs " + dliMol.length + " days, one has " + values.length);
+      }
+    }
     this.from = from;
     this.assimilateG = assimilateG.clone();
     this.dliMol = dliMol.clone();
@@ -49,6 +56,21 @@ public final class PlaceDays {
   /** Index of a date, which may lie outside the days held. */
   public int index(LocalDate day) {
     return (int) ChronoUnit.DAYS.between(from, day);
+  }
+
+  /** Whether the date is one of the days held. */
+  public boolean holds(LocalDate day) {
+    int index = index(day);
+    return index >= 0 && index < days();
+  }
+
+  /** Index of a date that must be one of the days held. */
+  int heldIndex(LocalDate day) {
+    if (!holds(day)) {
+      throw new IllegalArgumentException(
+          "the place is known from " + from + " for " + days() + " days, not on " + day);
+    }
+    return index(day);
   }
 
   /** Carbohydrate gained by light-catching leaf at assimilation factor 1, g CH2O/m²/d. */

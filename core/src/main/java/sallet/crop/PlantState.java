@@ -29,6 +29,9 @@ public record PlantState(
 
   /** The plant after a share of its leaf area was picked, 0 to 1. Roots stay. */
   public PlantState picked(double share) {
+    if (!(share >= 0 && share <= 1)) {
+      throw new IllegalArgumentException("a pick takes 0 to 100 %, was " + 100 * share + " %");
+    }
     double keep = 1 - share;
     return new PlantState(shootG * keep, rootG, reserveG * keep, leafCm2 * keep, leaves);
   }

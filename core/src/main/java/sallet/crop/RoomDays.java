@@ -2,7 +2,6 @@ package sallet.crop;
 
 import java.util.Collections;
 import java.util.List;
-import java.util.stream.IntStream;
 import sallet.air.RoomAir;
 import sallet.household.AirClimate;
 import sallet.household.Nursery;
@@ -15,10 +14,10 @@ import sallet.light.HourlyLight;
  * night temperature. Carbon dioxide is taken as given.
  */
 public final class RoomDays {
-  /** Temperature above which an hour adds to bolting, °C. */
+  /** Temperature from which an hour leads towards seed, °C. */
   private static final double BOLTING_BASE_C = 5;
 
-  /** Temperature above which an hour adds no more, °C. */
+  /** Temperature above which an hour leads there no faster, °C. */
   private static final double BOLTING_TOP_C = 30;
 
   private RoomDays() {}
@@ -99,13 +98,13 @@ public final class RoomDays {
     return hours;
   }
 
+  /** For each hour whether any place has light. */
   private static boolean[] lit(HourlyLight light, int day) {
     boolean[] lit = new boolean[24];
-    for (int h = 0; h < 24; h++) {
-      int hour = h;
-      lit[h] =
-          IntStream.range(0, light.places())
-              .anyMatch(place -> light.ppfdUmol(place, day, hour) > 0);
+    for (int place = 0; place < light.places(); place++) {
+      for (int h = 0; h < 24; h++) {
+        lit[h] |= light.ppfdUmol(place, day, h) > 0;
+      }
     }
     return lit;
   }

@@ -9,9 +9,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** A table that ships with Sallet beside the classes of this package. */
 final class Table {
+  private static final Pattern RANGE = Pattern.compile("(-?[0-9.]+)(?:-([0-9.]+))?");
+
   private Table() {}
 
   /** All rows of a table. */
@@ -61,14 +65,13 @@ final class Table {
 
     /** A number or a range such as "12-18"; empty when the cell is blank or holds words. */
     Optional<Span> ifSpan(String column) {
-      String value = text(column);
-      if (!value.matches("[0-9.]+(-[0-9.]+)?")) {
+      Matcher range = RANGE.matcher(text(column));
+      if (!range.matches()) {
         return Optional.empty();
       }
-      int dash = value.indexOf('-');
-      double low = Double.parseDouble(dash < 0 ? value : value.substring(0, dash));
-      return Optional.of(
-          new Span(low, dash < 0 ? low : Double.parseDouble(value.substring(dash + 1))));
+      double low = Double.parseDouble(range.group(1));
+      String high = range.group(2);
+      return Optional.of(new Span(low, high == null ? low : Double.parseDouble(high)));
     }
 
     /** A range from two columns; empty when either is blank or holds words. */

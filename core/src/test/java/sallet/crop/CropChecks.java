@@ -1,5 +1,7 @@
 package sallet.crop;
 
+import static java.util.Map.entry;
+
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -14,41 +16,37 @@ import sallet.cases.RowCheck;
 /** Germination, seed counts, risks and the plant model against their check files. */
 public final class CropChecks implements Checks {
   private static final String EMERGENCE = "crop/germination_harrington_minges.csv";
+  private static final String THERMAL_TIME = "crop/germination_thermal_time.csv";
 
   private final PlantRuns runs = new PlantRuns();
 
   @Override
   public Map<String, RowCheck> byFile() {
-    return Map.of(
-        EMERGENCE,
-        CropChecks::tabulatedEmergence,
-        "crop/germination_thermal_time.csv",
-        CropChecks::thermalTimeFit,
-        "crop/germination_checks.csv",
-        CropChecks::thermalTime,
-        "crop/germination_standards_7cfr201_31.csv",
-        CropChecks::germinationStandard,
-        "crop/seed_count_checks.csv",
-        CropChecks::seedCount,
-        "crop/risk_checks.csv",
-        RiskChecks::check,
-        "crop/plant_model_parameters.csv",
-        CropChecks::parameters,
-        "crop/plant_model_scenarios.csv",
-        (row, folder) -> runs.hasTrajectory(row, folder),
-        "crop/plant_model_trajectories.csv",
-        (row, folder) -> runs.check(row, folder));
+    return Map.ofEntries(
+        entry(EMERGENCE, CropChecks::tabulatedEmergence),
+        entry(THERMAL_TIME, CropChecks::thermalTimeFit),
+        entry("crop/germination_checks.csv", CropChecks::thermalTime),
+        entry("crop/germination_standards_7cfr201_31.csv", CropChecks::germinationStandard),
+        entry("crop/seed_count_checks.csv", CropChecks::seedCount),
+        entry("crop/risk_checks.csv", RiskChecks::check),
+        entry("crop/vanhenten_rates.csv", CropChecks::grossAssimilation),
+        entry("crop/plant_model_parameters.csv", CropChecks::parameters),
+        entry("crop/plant_model_scenarios.csv", runs::hasTrajectory),
+        entry("crop/plant_model_trajectories.csv", runs::check));
   }
 
-  /** The table is returned exactly at its points; where it has no time, at hot ends, nothing. */
+  /** The table is returned exactly at its points; where it says NG, nothing emerges. */
   private static List<Outcome> tabulatedEmergence(CaseRow row, CaseFolder folder) {
-    if (!isNumber(row, "days_to_emergence")) {
+    if (!row.has("days_to_emergence")) {
       return List.of();
     }
-    Germination germination = tabulated(row.text("crop"), folder);
-    double ours = germination.daysAt(row.number("T_C")).orElse(Double.NaN);
+    OptionalDouble ours = tabulated(row.text("crop"), folder).daysAt(row.number("T_C"));
+    if (!isNumber(row, "days_to_emergence")) {
+      return List.of(Outcome.same("emerges", "false", Boolean.toString(ours.isPresent())));
+    }
     return List.of(
-        Outcome.number("days to emergence", row.number("days_to_emergence"), ours, 1e-9));
+        Outcome.number(
+            "days to emergence", row.number("days_to_emergence"), ours.orElse(Double.NaN), 1e-9));
   }
 
   /**
@@ -114,6 +112,16 @@ public final class CropChecks implements Checks {
         Outcome.number(row.text("check"), row.number("expected"), ours, row.number("tolerance")));
   }
 
+  /** Gross assimilation of one leaf layer; light in W/m² at 4.57 µmol/J. */
+  private static List<Outcome> grossAssimilation(CaseRow row, CaseFolder folder) {
+    double ours =
+        Assimilation.grossCo2(
+            row.number("par_W_m2") * 4.57, row.number("T_C"), row.number("co2_ppm"), 1);
+    return List.of(
+        Outcome.relative(
+            "Fmax, g CO2/m²/s", row.number("f_phot_max_g_m2_s"), ours, row.number("rel_tol")));
+  }
+
   /** Data: every parameter set of the file is a valid one. */
   private static List<Outcome> parameters(CaseRow row, CaseFolder folder) {
     return List.of(
@@ -121,7 +129,13 @@ public final class CropChecks implements Checks {
   }
 
   private static Germination tabulated(String crop, CaseFolder folder) {
-    return new Germination(table(crop, folder), 0, 20, 40, 100, 1);
+    CaseRow fit =
+        folder.rows(THERMAL_TIME).stream()
+            .filter(row -> row.text("crop").equals(crop))
+            .findFirst()
+            .orElseThrow(() -> new RowCheck.Skipped(THERMAL_TIME + " has no " + crop));
+    return new Germination(
+        table(crop, folder), fit.number("Tb_C"), 60, 70, fit.number("theta_Cd"), 1);
   }
 
   private static NavigableMap<Double, Double> table(String crop, CaseFolder folder) {

@@ -2,7 +2,6 @@ package sallet.crop;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,8 +11,6 @@ import sallet.cases.CaseFolder;
 import sallet.cases.CaseRow;
 import sallet.cases.Outcome;
 import sallet.cases.RowCheck;
-import sallet.household.AirClimate;
-import sallet.light.HourlyLight;
 
 /**
  * The scenarios of the plant model, each run once from hourly light and air through to fresh mass,
@@ -28,10 +25,10 @@ final class PlantRuns {
   /** An emptied reserve is a difference of equal numbers and leaves their rounding, g. */
   private static final double ROUNDING = 1e-15;
 
-  private static final LocalDate EMERGENCE = LocalDate.of(2027, 1, 1);
+  private static final LocalDate EMERGENCE = SteadyPlace.FIRST;
 
   /** A rule without ageing, one plant a pot. */
-  private static final HarvestRule NO_AGEING = new HarvestRule(true, 100, 365, 365, 1, 0, 1, 1, 1);
+  static final HarvestRule NO_AGEING = new HarvestRule(true, 100, 365, 365, 1, 0, 1, 1, 1);
 
   private final Map<String, List<Map<String, Double>>> days = new ConcurrentHashMap<>();
 
@@ -166,22 +163,6 @@ final class PlantRuns {
   }
 
   private static PlaceDays place(double[] phase, int length) {
-    double[] ppfdUmol = new double[length * 24];
-    double[] photoperiod = new double[length];
-    int lit = (int) phase[2];
-    for (int h = 0; h < ppfdUmol.length; h++) {
-      ppfdUmol[h] = h % 24 < lit ? phase[1] : 0;
-    }
-    java.util.Arrays.fill(photoperiod, lit);
-    HourlyLight light =
-        new HourlyLight(
-            EMERGENCE,
-            new double[][] {new double[length * 24]},
-            new double[][] {ppfdUmol},
-            photoperiod);
-    AirClimate air =
-        new AirClimate(
-            Collections.nCopies(12, phase[3]), Collections.nCopies(12, phase[4]), 60, phase[5]);
-    return RoomDays.atPlace(light, 0, air);
+    return new SteadyPlace(phase[1], (int) phase[2], phase[3], phase[4], phase[5]).days(length);
   }
 }

@@ -1,5 +1,6 @@
 package sallet.crop;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +35,7 @@ final class RiskChecks {
   private static double boltedShare(Inputs in) {
     Bolting bolting = new Bolting(in.number("B50"), in.number("Pc"));
     double[] hoursC = new double[24];
-    java.util.Arrays.fill(hoursC, in.number("T24"));
+    Arrays.fill(hoursC, in.number("T24"));
     double dayCd = bolting.dayCd(RoomDays.boltingHeatCd(hoursC), in.number("photoperiod"));
     return bolting.boltedShare(in.number("days") * dayCd);
   }

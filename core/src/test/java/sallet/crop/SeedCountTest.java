@@ -1,0 +1,90 @@
+package sallet.crop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.hipparchus.distribution.continuous.BetaDistribution;
+import org.hipparchus.distribution.discrete.BinomialDistribution;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How many seeds to sow. */
+class SeedCountTest {
+
+  /** Survival function of the Beta-binomial distribution in SciPy 1.17.1, scipy.stats.betabinom. */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 0.5, 4", "1, 0.8, 2", "2, 0.8, 4", "3, 0.75, 6", "4, 0.8, 7", "6, 0.8, 10",
+    "6, 0.55, 17", "12, 0.8, 19", "12, 0.7, 23", "10, 0.5, 30", "20, 0.65, 41", "30, 0.8, 45"
+  })
+  void sowsEnoughCellsForAnUncertainLot(int plants, double usableShare, int cells) {
+    assertThat(SeedCount.cellsFor(plants, usableShare)).isEqualTo(cells);
+  }
+
+  /** The same library's probabilities. */
+  @ParameterizedTest
+  @CsvSource({
+    "5, 9, 16, 4, 0.9558731123948515",
+    "1, 3, 10, 10, 0.8571428571428572",
+    "30, 45, 13, 7, 0.5021353391103291",
+    "0, 5, 2, 3, 1.0"
+  })
+  void knowsHowLikelyEnoughCome(int k, int n, double a, double b, double expected) {
+    assertThat(new SeedLot(a, b).atLeast(k, n)).isCloseTo(expected, within(1e-12));
+  }
+
+  /** A Beta-binomial is a binomial averaged over a Beta; both from Hipparchus. */
+  @ParameterizedTest
+  @CsvSource({"8, 12, 16, 4", "3, 20, 5, 15", "40, 60, 14, 6"})
+  void averagesTheBinomialOverTheBeta(int k, int n, double a, double b) {
+    BetaDistribution share = new BetaDistribution(a, b);
+    double expected =
+        new IterativeLegendreGaussIntegrator(20, 1e-10, 1e-10)
+            .integrate(
+                100_000,
+                p ->
+                    share.density(p)
+                        * (1 - new BinomialDistribution(n, p).cumulativeProbability(k - 1)),
+                1e-9,
+                1 - 1e-9);
+    assertThat(new SeedLot(a, b).atLeast(k, n)).isCloseTo(expected, within(1e-7));
+  }
+
+  @Test
+  void anUncertainLotNeedsAtLeastAsManyCellsAsAKnownOne() {
+    for (int plants = 1; plants <= 30; plants++) {
+      for (double share = 0.5; share < 0.96; share += 0.05) {
+        assertThat(SeedCount.cellsFor(plants, share))
+            .as("%d plants at %.2f", plants, share)
+            .isGreaterThanOrEqualTo(
+                SeedCount.cellsForKnownShare(plants, share, SeedCount.CERTAINTY));
+      }
+    }
+  }
+
+  @Test
+  void sowsNoneForNoneAndOneEachForSureSeed() {
+    assertThat(SeedCount.cellsFor(0, 0.8)).isZero();
+    assertThat(SeedCount.cellsFor(7, 1)).isEqualTo(7);
+  }
+
+  @Test
+  void aGoodCountSavesCells() {
+    SeedLot lot = SeedLot.expecting(0.7);
+    assertThat(SeedCount.cellsFor(12, lot.seen(30, 30))).isLessThan(SeedCount.cellsFor(12, lot));
+  }
+
+  @Test
+  void refusesWhatCannotBe() {
+    assertThatThrownBy(() -> SeedCount.cellsFor(3, 0))
+        .hasMessage("usable share must be above 0 and at most 1, was 0.0");
+    assertThatThrownBy(() -> SeedCount.cellsFor(-1, 0.8)).hasMessageContaining("were -1");
+    assertThatThrownBy(() -> SeedCount.seedsPerCell(0.8, 1)).hasMessageContaining("certainty");
+    assertThatThrownBy(() -> SeedLot.expecting(0.8).seen(9, 8))
+        .hasMessage("of 8 seeds 9 cannot have come");
+    assertThatThrownBy(() -> new SeedLot(0, 3)).hasMessageContaining("was 0.0 and 3.0");
+  }
+}
