@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import sallet.crop.Crop;
 import sallet.crop.HarvestRule;
+import sallet.crop.LastDay;
 import sallet.crop.LifeDays;
 import sallet.crop.PlantDay;
 import sallet.crop.PlantModel;
@@ -88,7 +89,10 @@ final class Course {
             new Stay(calendar.slot(benchSlot), pots.days(), pots.siteCm2()));
     HarvestRule rule = crop.harvest().orElseThrow();
     LocalDate horizon = calendar.bowl(calendar.bowls() - 1);
-    LocalDate last = lastDay(crop, rule, emergence, stays, horizon);
+    LocalDate last = LastDay.onBench(rule, crop.bolting(), emergence, stays);
+    if (last.isAfter(horizon)) {
+      last = horizon;
+    }
     int[] bowls = bowlsOf(calendar, emergence, calendar.slot(benchSlot), last);
     LocalDate until =
         bowls.length == 0 ? emergence : calendar.bowl(bowls[bowls.length - 1]).plusDays(1);
@@ -96,30 +100,6 @@ final class Course {
         LifeDays.of(crop.growth().orElseThrow(), rule, at.vigour(), emergence, stays, until);
     return new Course(
         cropIndex, crop, group, sowSlot, nurserySlot, benchSlot, emergence, days, bowls, calendar);
-  }
-
-  private static LocalDate lastDay(
-      Crop crop, HarvestRule rule, LocalDate emergence, List<Stay> stays, LocalDate horizon) {
-    LocalDate oldest = emergence.plusDays(rule.overAgeDays());
-    LocalDate end = oldest.isBefore(horizon) ? oldest : horizon;
-    if (crop.bolting().isEmpty()) {
-      return end;
-    }
-    var bolting = crop.bolting().get();
-    double sum = 0;
-    int stay = 0;
-    for (LocalDate day = emergence; !day.isAfter(end); day = day.plusDays(1)) {
-      while (stay + 1 < stays.size() && !stays.get(stay + 1).from().isAfter(day)) {
-        stay++;
-      }
-      var place = stays.get(stay).place();
-      int i = place.index(day);
-      sum += bolting.dayCd(place.boltingHeatCd(i), place.photoperiodHours(i));
-      if (sum >= sallet.crop.Bolting.LEAVE_AT * bolting.halfSumCd()) {
-        return day;
-      }
-    }
-    return end;
   }
 
   private static int[] bowlsOf(

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -34,7 +35,9 @@ final class Master implements AutoCloseable {
   private final Set<Object> known = new HashSet<>();
   private final Map<Life.Skeleton, Held> held = new LinkedHashMap<>();
   private final Map<Course, List<Held>> heldByCourse = new HashMap<>();
+  private Map<Life.Skeleton, Double> plants = Map.of();
   private Prices prices = Prices.none();
+  private boolean grown = true;
   private double value = Double.POSITIVE_INFINITY;
   private double slack = Double.POSITIVE_INFINITY;
 
@@ -64,7 +67,9 @@ final class Master implements AutoCloseable {
 
   /** Solves the plan with the lives known so far; false when the solver gave up twice. */
   boolean solve() {
+    programme.startFrom(grown ? Programme.Start.NEW_COLUMNS : Programme.Start.NEW_BOUNDS);
     MPSolver.ResultStatus status = programme.solver.solve();
+    grown = false;
     if (status != MPSolver.ResultStatus.OPTIMAL) {
       programme.solver.reset();
       status = programme.solver.solve();
@@ -75,6 +80,13 @@ final class Master implements AutoCloseable {
     value = programme.solver.objective().value();
     prices = programme.prices();
     held.values().forEach(h -> h.dual = h.row.dualValue());
+    plants = new LinkedHashMap<>();
+    for (int i = 0; i < lives.size(); i++) {
+      double x = variables.get(i).solutionValue();
+      if (x > 1e-9) {
+        plants.merge(lives.get(i).skeleton(), x, Double::sum);
+      }
+    }
     return true;
   }
 
@@ -99,6 +111,7 @@ final class Master implements AutoCloseable {
     if (!known.add(List.of(life.course(), life.picks()))) {
       return;
     }
+    grown = true;
     MPVariable x = programme.variable();
     lives.add(life);
     variables.add(x);
@@ -177,30 +190,38 @@ final class Master implements AutoCloseable {
 
   /** Plants of each skeleton in the last solution, fractions and all. */
   Map<Life.Skeleton, Double> plants() {
-    Map<Life.Skeleton, Double> plants = new LinkedHashMap<>();
-    for (int i = 0; i < lives.size(); i++) {
-      double x = variables.get(i).solutionValue();
-      if (x > 1e-9) {
-        plants.merge(lives.get(i).skeleton(), x, Double::sum);
-      }
-    }
     return plants;
   }
 
-  /** Holds a skeleton at this many plants or more from the next solution on. */
+  /**
+   * Holds a skeleton at this many plants or more from the next solution on. The first time a
+   * skeleton is held, rows are made for all that take part in the last solution: a new row costs
+   * the solver its last basis, a new number does not.
+   */
   void hold(Life.Skeleton skeleton, int plants) {
-    Held h = held.get(skeleton);
-    if (h == null) {
-      h = new Held(skeleton, programme.solver.makeConstraint(0, Double.POSITIVE_INFINITY));
-      held.put(skeleton, h);
-      heldByCourse.computeIfAbsent(skeleton.course(), c -> new ArrayList<>()).add(h);
+    if (!held.containsKey(skeleton)) {
+      Set<Life.Skeleton> rows = new HashSet<>(this.plants.keySet());
+      rows.add(skeleton);
+      rows.removeAll(held.keySet());
+      rows.forEach(this::addRow);
       for (int i = 0; i < lives.size(); i++) {
-        if (lives.get(i).skeleton().equals(skeleton)) {
-          h.row.setCoefficient(variables.get(i), 1);
+        if (rows.contains(lives.get(i).skeleton())) {
+          rowOf(lives.get(i)).setCoefficient(variables.get(i), 1);
         }
       }
+      grown = true;
     }
-    h.row.setLb(plants);
+    Objects.requireNonNull(held.get(skeleton)).row.setLb(plants);
+  }
+
+  private MPConstraint rowOf(Life life) {
+    return Objects.requireNonNull(held.get(life.skeleton())).row;
+  }
+
+  private void addRow(Life.Skeleton skeleton) {
+    Held h = new Held(skeleton, programme.solver.makeConstraint(0, Double.POSITIVE_INFINITY));
+    held.put(skeleton, h);
+    heldByCourse.computeIfAbsent(skeleton.course(), c -> new ArrayList<>()).add(h);
   }
 
   @Override

@@ -22,8 +22,9 @@ final class PickMix implements AutoCloseable {
   /**
    * @param value points, seeds and all
    * @param plants the grams to take from each plant
+   * @param lives the lives they mix
    */
-  record Result(double value, List<Plants> plants) {}
+  record Result(double value, List<Plants> plants, List<Life> lives) {}
 
   private final Programme programme;
   private final List<Mixed> mixed = new ArrayList<>();
@@ -106,7 +107,15 @@ final class PickMix implements AutoCloseable {
       optimise();
     }
     double value = programme.solver.objective().value() + seedPoints;
-    return new Result(value, mixed.stream().map(PickMix::plants).toList());
+    List<Life> used = new ArrayList<>();
+    for (Mixed m : mixed) {
+      for (int i = 0; i < m.lives.size(); i++) {
+        if (m.variables.get(i).solutionValue() > 1e-6) {
+          used.add(m.lives.get(i));
+        }
+      }
+    }
+    return new Result(value, mixed.stream().map(PickMix::plants).toList(), used);
   }
 
   private void optimise() {

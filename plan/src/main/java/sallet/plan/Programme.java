@@ -20,11 +20,22 @@ import java.util.Objects;
 final class Programme implements AutoCloseable {
   private static final double INF = Double.POSITIVE_INFINITY;
 
-  /**
-   * Without presolve and scaling the matrix the solver sees stays the same when columns are added,
-   * so it goes on from its last basis: seven times faster over a whole column generation.
-   */
-  private static final String WARM_START = "use_preprocessing:false use_scaling:false";
+  /** What has changed since the last solution. */
+  enum Start {
+    /** Columns were added: the last basis stays feasible, the primal simplex goes on from it. */
+    NEW_COLUMNS("use_dual_simplex:false"),
+    /** Only bounds moved: the last basis stays optimal, the dual simplex makes it feasible. */
+    NEW_BOUNDS("use_dual_simplex:true");
+
+    /** Presolve and scaling would change the matrix each time, and with it the last basis. */
+    private static final String SAME_MATRIX = "use_preprocessing:false use_scaling:false ";
+
+    private final String parameters;
+
+    Start(String parameters) {
+      this.parameters = SAME_MATRIX + parameters;
+    }
+  }
 
   static {
     Loader.loadNativeLibraries();
@@ -38,13 +49,18 @@ final class Programme implements AutoCloseable {
   private final MPConstraint[][] pots;
   final Eating eating;
 
-  /** A linear programme that starts each solution from the last one. */
+  /** A linear programme. */
   static Programme linear(Instance instance) {
     Programme p = new Programme(instance, "GLOP");
-    if (!p.solver.setSolverSpecificParametersAsString(WARM_START)) {
-      throw new IllegalStateException("the solver does not know " + WARM_START);
-    }
+    p.startFrom(Start.NEW_COLUMNS);
     return p;
+  }
+
+  /** Tells the solver how to use its last basis. */
+  void startFrom(Start start) {
+    if (!solver.setSolverSpecificParametersAsString(start.parameters)) {
+      throw new IllegalStateException("the solver does not know " + start.parameters);
+    }
   }
 
   private Programme(Instance instance, String engine) {

@@ -23,6 +23,9 @@ final class WholePlants {
   /** A fraction above this is made whole at once. */
   private static final double NEARLY_WHOLE = 0.8;
 
+  /** New lives are looked for once in so many steps of a dive: each time costs a cold start. */
+  private static final int STEPS_PER_PRICING = 10;
+
   private static final int SHORTEST_STRETCH_DAYS = 35;
   private static final int LONGEST_STRETCH_DAYS = 98;
 
@@ -64,7 +67,6 @@ final class WholePlants {
     dive(new LinkedHashMap<>(), deadline);
     while (!deadline.over() && bestMix.value() - bound > worth) {
       Map<Life.Skeleton, Integer> kept = cleared(random);
-      master.lives();
       dive(kept, deadline);
     }
     return new Result(bestMix.value(), bestMix.plants(), dives);
@@ -99,7 +101,7 @@ final class WholePlants {
       if (master.value() >= bestMix.value() || (deadline.over() && !best.isEmpty())) {
         break;
       }
-      if (step % 2 == 0) {
+      if (step % STEPS_PER_PRICING == STEPS_PER_PRICING - 1) {
         master.addBetter();
       }
       List<Life.Skeleton> raised = raise(counts, free);
@@ -153,6 +155,7 @@ final class WholePlants {
       }
     }
     PickMix.Result mix = PickMix.of(instance, graphs, counts, known);
+    mix.lives().forEach(master::add);
     if (mix.value() < bestMix.value()) {
       bestMix = mix;
       best = new LinkedHashMap<>(counts);
