@@ -134,12 +134,7 @@ public final class MonthlyClimate implements Climate {
       for (int m = 0; m < 12; m++) {
         double outside = meanOutsideAir(latitudeDeg, m);
         if (outside > DARK_MEGA_JOULES) {
-          int month = m;
-          double mean =
-              IntStream.rangeClosed(1, YearMonth.of(YEAR, m + 1).lengthOfMonth())
-                  .mapToDouble(d -> globalMegaJoules(LocalDate.of(YEAR, month + 1, d)))
-                  .average()
-                  .orElseThrow();
+          double mean = meanOfMonth(m, day -> globalMegaJoules(LocalDate.ofYearDay(YEAR, day)));
           clearness[m] = bounded(clearness[m] * target[m] * outside / mean);
         }
       }

@@ -14,6 +14,7 @@ import sallet.household.Room;
 import sallet.household.Wall;
 import sallet.household.Window;
 import sallet.light.RoomDaylight.Point;
+import sallet.weather.PerezSky;
 import sallet.weather.SkyMoment;
 import sallet.weather.SunPosition;
 
@@ -265,5 +266,53 @@ class RoomDaylightTest {
     double above = (7.2 * 0.8 + 7.02 * 0.6) / 14.22;
     assertThat(reflection.ofFalling()).isEqualTo(below / absorbed, within(1e-6));
     assertThat(reflection.ofRising()).isEqualTo(above / absorbed, within(1e-6));
+  }
+
+  /**
+   * The same room under a sun 30° high straight before the window, 500 W/m² of beam and a black
+   * sky, by hand with the glass of the check file: 0.81563 through two panes at 30°, 0.73431 for
+   * diffuse light. Ground light 250 x 0.2 / 2; through the glass 500 cos 30° x 0.81563 from the
+   * sun. Frame and dirt pass 0.8 x 0.92. One point lies in the patch, one in the shade of the wall.
+   */
+  @Test
+  void oneClearMomentByHand() {
+    Window window = Households.window(Wall.SOUTH, 0.9, 1.2, 1.2, 0.9);
+    Room room = Households.room(0, List.of(window));
+    SkyMoment clear = new SkyMoment(12, new SunPosition(30, 180), 250, 0, 500, 1400);
+    double absorbed = 40.32 * (1 - 0.56500);
+    double falling = 500 * 0.866025 * 0.81563 * (7.2 * 0.3 + 11.7 * 0.6) / 18.9;
+    double rising = 250 * 0.2 / 2 * 0.73431 * (7.2 * 0.8 + 7.02 * 0.6) / 14.22;
+    double shade = 0.8 * 0.92 * 1.44 * (falling + rising) / absorbed;
+    double sun = 0.8 * 0.92 * 500 * 0.5 * 0.81563;
+    double[] light =
+        new RoomDaylight(room, List.of(new Point(1.5, 1.0, 0.87), new Point(0.3, 1.0, 0.87)))
+            .atWm2(clear);
+    assertThat(light[0]).isEqualTo(shade + sun, within(0.02));
+    assertThat(light[1]).isEqualTo(shade, within(0.02));
+  }
+
+  /**
+   * Facing away from the sun, a point gets its share of the sky's even part by the check file of
+   * windows (line 4: 1.2 m window, sill 0.1 m above, 1.0 m away: 0.08253 through two panes), here
+   * without the room's reflections.
+   */
+  @Test
+  void oneEvenSkyByHand() {
+    Window window = new Window(Wall.SOUTH, 0.9, 1.2, 1.2, 0.97, 0, 2, Double.NaN, 0.8, 0.92, 1, 0);
+    Room plain = Households.room(0, List.of(window));
+    Room black =
+        new Room(
+            plain.widthM(),
+            plain.depthM(),
+            plain.heightM(),
+            0,
+            new Room.Reflectance(0, 0, 0),
+            0,
+            plain.air(),
+            plain.windows());
+    SkyMoment sky = new SkyMoment(12, new SunPosition(40, 0), 180, 100, 124.5, 1400);
+    double even = PerezSky.of(sky).evenWm2();
+    double[] light = new RoomDaylight(black, List.of(new Point(1.5, 1.0, 0.87))).atWm2(sky);
+    assertThat(light[0]).isEqualTo(even * 0.08253 * 0.8 * 0.92, within(0.03));
   }
 }
