@@ -3,6 +3,11 @@ package sallet.light;
 /**
  * Share of the sky's light on the flat outdoors that reaches a point through a glazed opening.
  *
+ * <p>The sky seen through the opening is cut into upright strips of equal azimuth and each strip
+ * into steps of equal light on the flat (equal in the square of the sine of the altitude); a ray
+ * through the middle of each step meets the glass at its own angle. Without glass the sum along a
+ * strip is exact, skyline and reveal included, so that few rays do.
+ *
  * @param even under an even sky
  * @param overcast under an overcast sky, three times as bright overhead as at the horizon (Moon and
  *     Spencer 1942)
@@ -10,16 +15,9 @@ package sallet.light;
 record SkyCoefficients(double even, double overcast) {
   static final SkyCoefficients NONE = new SkyCoefficients(0, 0);
 
-  /** Rays along each side of an opening to begin with. */
-  private static final int RAYS = 8;
+  private static final int STRIPS = 32;
 
-  /** The same below a skyline, whose edge cuts the rays. */
-  private static final int RAYS_AT_SKYLINE = 32;
-
-  private static final int MOST_RAYS = 512;
-
-  /** Change from one halving of the rays' cells to the next that ends it. */
-  private static final double SETTLED = 0.005;
+  private static final int RAYS_IN_STRIP = 12;
 
   /**
    * How bright houses look against the sky they hide. Source: Building Research Establishment
@@ -49,53 +47,40 @@ record SkyCoefficients(double even, double overcast) {
         seen.overcast + HOUSES_IN_OVERCAST_SKY * (whole.overcast - seen.overcast));
   }
 
-  /** With a black skyline: rays through the opening, the cells halved until the sum settles. */
+  /** With a black skyline. */
   static SkyCoefficients aboveSkyline(Opening opening, Glazing glazing, double skylineDeg) {
     Rectangle part = opening.clear().aboveLevel();
     if (part.isEmpty()) {
       return NONE;
     }
-    double longest = Math.max(part.widthM(), part.heightM());
-    int least = skylineDeg > 0 ? RAYS_AT_SKYLINE : RAYS;
-    int n = Math.max(least, 2 * (int) Math.ceil(0.35 * longest / opening.distanceM()));
-    SkyCoefficients before = rays(part, opening.distanceM(), glazing, skylineDeg, n);
-    while (n < MOST_RAYS) {
-      n *= 2;
-      SkyCoefficients finer = rays(part, opening.distanceM(), glazing, skylineDeg, n);
-      if (Math.abs(finer.even - before.even) <= SETTLED * finer.even) {
-        return finer;
+    double d = opening.distanceM();
+    double skyline = Math.toRadians(Math.max(0, skylineDeg));
+    double left = Math.atan(part.x1M() / d);
+    double step = (Math.atan(part.x2M() / d) - left) / STRIPS;
+    SkyCoefficients sum = NONE;
+    for (int i = 0; i < STRIPS; i++) {
+      double cosTurn = Math.cos(left + (i + 0.5) * step);
+      double low = Math.max(skyline, Math.atan(part.z1M() * cosTurn / d));
+      double high = Math.atan(part.z2M() * cosTurn / d);
+      if (high > low) {
+        sum = sum.plus(strip(low, high, cosTurn, glazing));
       }
-      before = finer;
     }
-    return before;
+    return sum.times(step / Math.PI);
   }
 
-  /**
-   * Sum over n by n cells, each seen along the ray to its middle: solid angle and slant of a cell
-   * of area dA at distance r are dA d/r³ and z/r, so its share of an even sky's light is dA z d/(π
-   * r⁴).
-   */
-  private static SkyCoefficients rays(
-      Rectangle part, double d, Glazing glazing, double skylineDeg, int n) {
-    double dx = part.widthM() / n;
-    double dz = part.heightM() / n;
-    double skylineSine = Math.sin(Math.toRadians(skylineDeg));
+  /** Integral of sin g cos g over the altitudes g of a strip, times glass and the sky's pattern. */
+  private static SkyCoefficients strip(double low, double high, double cosTurn, Glazing glazing) {
+    double step = (high - low) / RAYS_IN_STRIP;
     double even = 0;
     double overcast = 0;
-    for (int i = 0; i < n; i++) {
-      double x = part.x1M() + (i + 0.5) * dx;
-      for (int j = 0; j < n; j++) {
-        double z = part.z1M() + (j + 0.5) * dz;
-        double r2 = x * x + z * z + d * d;
-        double r = Math.sqrt(r2);
-        if (z >= r * skylineSine) {
-          double share = z * d / (r2 * r2) * glazing.at(d / r);
-          even += share;
-          overcast += share * (1 + 2 * z / r);
-        }
-      }
+    for (int j = 0; j < RAYS_IN_STRIP; j++) {
+      double altitude = low + (j + 0.5) * step;
+      double light = Math.sin(2 * altitude) * Math.sin(step) / 2;
+      double through = light * glazing.at(cosTurn * Math.cos(altitude));
+      even += through;
+      overcast += through * (1 + 2 * Math.sin(altitude));
     }
-    double cell = dx * dz / Math.PI;
-    return new SkyCoefficients(even * cell, overcast * cell * 3 / 7);
+    return new SkyCoefficients(even, overcast * 3 / 7);
   }
 }

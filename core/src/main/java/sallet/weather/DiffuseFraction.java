@@ -5,7 +5,8 @@ package sallet.weather;
  * clearness: the light on the flat over the same outside the air.
  *
  * <p>{@link #erbsMonthly} fits mean weather (Sallet's climates), {@link #erbsDaily} a single day,
- * {@link #erbsHourly} a single hour. {@link #orgillHollandsHourly} is there to compare with.
+ * {@link #erbsHourly} a single hour. {@link #orgillHollandsHourly} and {@link #bolandHourly} are
+ * there to compare with.
  */
 public final class DiffuseFraction {
   /** Sunset angle that parts winter from the other seasons in the daily and monthly forms. */
@@ -28,6 +29,14 @@ public final class DiffuseFraction {
       return 1 - 0.249 * clearness;
     }
     return clearness <= 0.75 ? 1.557 - 1.84 * clearness : 0.177;
+  }
+
+  /**
+   * Of an hour. Source: Boland, Huang and Ridley 2013, logistic form with the coefficients for
+   * quarter-hours; clearness 0 to 1.
+   */
+  public static double bolandHourly(double clearness) {
+    return 1 / (1 + Math.exp(8.645 * (clearness - 0.613)));
   }
 
   /** Of a day. Source: Erbs, Klein and Duffie 1982, daily correlation. */

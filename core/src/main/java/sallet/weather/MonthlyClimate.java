@@ -11,8 +11,8 @@ import java.util.stream.IntStream;
  *
  * <p>The clearness (light on the ground over light outside the air) runs straight from the middle
  * of one month to the middle of the next; its twelve values are set so that each month's mean light
- * comes out as given. The light of a day is its clearness times what reaches the top of the air
- * over this latitude on that very day.
+ * comes out as given, as far as the bounds of clearness allow. The light of a day is its clearness
+ * times what reaches the top of the air over this latitude on that very day.
  */
 public final class MonthlyClimate implements Climate {
   /** A year without a leap day, for the means. */
@@ -109,9 +109,13 @@ public final class MonthlyClimate implements Climate {
           Double.isNaN(given[m])
               ? (nextKnown(given, m, -1) + nextKnown(given, m, 1)) / 2
               : given[m];
-      filled[m] = Math.max(DULLEST, Math.min(CLEAREST, filled[m]));
+      filled[m] = bounded(filled[m]);
     }
     return filled;
+  }
+
+  private static double bounded(double clearness) {
+    return Math.max(DULLEST, Math.min(CLEAREST, clearness));
   }
 
   private static double nextKnown(double[] values, int from, int step) {
@@ -130,13 +134,8 @@ public final class MonthlyClimate implements Climate {
       for (int m = 0; m < 12; m++) {
         double outside = meanOutsideAir(latitudeDeg, m);
         if (outside > DARK_MEGA_JOULES) {
-          int month = m;
-          double mean =
-              IntStream.rangeClosed(1, YearMonth.of(YEAR, m + 1).lengthOfMonth())
-                  .mapToDouble(d -> globalMegaJoules(LocalDate.of(YEAR, month + 1, d)))
-                  .average()
-                  .orElseThrow();
-          clearness[m] *= target[m] * outside / mean;
+          double mean = meanOfMonth(m, day -> globalMegaJoules(LocalDate.ofYearDay(YEAR, day)));
+          clearness[m] = bounded(clearness[m] * target[m] * outside / mean);
         }
       }
     }

@@ -55,20 +55,22 @@ public record PlaceClimate(Climate climate, Optional<City> city, List<String> no
 
   private static PlaceClimate ofCity(Place place, City city) {
     double km = city.distanceKm(place.latitudeDeg(), place.longitudeDeg());
-    List<String> notes = new ArrayList<>();
-    notes.add(
+    String from =
         String.format(
             Locale.ROOT,
             "Outdoor light comes from the mean sunshine hours of %s, %.0f km away and %.1f° of"
-                + " latitude apart; good to about 10 %%.",
+                + " latitude apart",
             city.name(),
             km,
-            Math.abs(city.latitudeDeg() - place.latitudeDeg())));
-    if (km > FAR_KM) {
-      notes.add(
-          city.name()
-              + " is far: twelve monthly values of your own place would make the plan better.");
-    }
+            Math.abs(city.latitudeDeg() - place.latitudeDeg()));
+    List<String> notes =
+        km <= FAR_KM
+            ? List.of(from + "; good to about 10 %.")
+            : List.of(
+                from + ".",
+                city.name()
+                    + " is far: twelve monthly values of your own place would make the plan"
+                    + " better.");
     return new PlaceClimate(
         MonthlyClimate.ofSunshine(place.latitudeDeg(), city.latitudeDeg(), city.sunshineHours()),
         Optional.of(city),

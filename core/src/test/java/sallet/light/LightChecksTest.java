@@ -1,0 +1,9 @@
+package sallet.light;
+
+import sallet.cases.CheckFilesTest;
+
+class LightChecksTest extends CheckFilesTest {
+  LightChecksTest() {
+    super(new LightChecks());
+  }
+}

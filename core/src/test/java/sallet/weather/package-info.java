@@ -1,0 +1,5 @@
+/** Checks of sun, sky and climate. */
+@NullMarked
+package sallet.weather;
+
+import org.jspecify.annotations.NullMarked;
