@@ -9,6 +9,9 @@ import sallet.household.CropWishes;
 
 /** The crops of the file by their catalogue names; names that are none become faults. */
 final class CropChecks {
+  /** Longest text that is looked up. */
+  private static final int LONGEST = 100;
+
   private final Values values;
   private final Faults faults;
   private final Catalogue catalogue;
@@ -40,7 +43,7 @@ final class CropChecks {
     List<String> names = new ArrayList<>();
     for (int i = 0; i < words.size(); i++) {
       String at = path + "[" + i + "]";
-      Optional<Crop> found = catalogue.find(words.get(i));
+      Optional<Crop> found = find(words.get(i));
       if (found.isEmpty()) {
         faults.add(at, values.line(at), unknown(words, i));
         continue;
@@ -61,19 +64,28 @@ final class CropChecks {
     return names;
   }
 
+  private Optional<Crop> find(String word) {
+    return word.length() > LONGEST ? Optional.empty() : catalogue.find(word);
+  }
+
   private String unknown(List<String> words, int i) {
     String word = words.get(i);
+    if (word.length() > LONGEST) {
+      return Scalars.quoted(word) + " is too long to be the name of a crop";
+    }
     for (int first = Math.max(0, i - 1); first <= i && first + 1 < words.size(); first++) {
       String joined = words.get(first) + ", " + words.get(first + 1);
-      if (catalogue.find(joined).isPresent()) {
+      if (find(joined).isPresent()) {
         return Scalars.quoted(word)
             + " is half of a crop's name: put a name with a comma in quotes, or leave the comma out";
       }
     }
-    List<String> known = catalogue.all().stream().map(Crop::name).toList();
+    List<String> near = catalogue.suggestions(word);
+    String meant =
+        near.isEmpty() ? "" : " (did you mean \"" + String.join("\" or \"", near) + "\"?)";
     return Scalars.quoted(word)
         + " is not in the catalogue of crops"
-        + Text.didYouMean(word, known)
+        + meant
         + "; the page on crops lists their names";
   }
 }

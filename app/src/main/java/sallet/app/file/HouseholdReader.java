@@ -8,7 +8,6 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import sallet.crop.Catalogue;
 import sallet.household.CropWishes;
@@ -20,16 +19,13 @@ public final class HouseholdReader {
   static final int LARGEST = 1_000_000;
 
   private final Catalogue catalogue;
-  private final List<String> cities;
   private final Keys keys = Keys.shipped();
 
   /**
    * @param catalogue crops a file may name
-   * @param cities built-in places a file may name
    */
-  public HouseholdReader(Catalogue catalogue, List<String> cities) {
+  public HouseholdReader(Catalogue catalogue) {
     this.catalogue = catalogue;
-    this.cities = List.copyOf(cities);
   }
 
   /** Reads a file. */
@@ -59,7 +55,7 @@ public final class HouseholdReader {
     }
     Values values = Structure.read(root.get(), keys, faults);
     CropWishes crops = new CropChecks(values, faults, catalogue).check();
-    PlaceChecks place = new PlaceChecks(values, faults, cities);
+    PlaceChecks place = new PlaceChecks(values, faults);
     Household household = new HouseholdBuilder(values).household(crops, place.city());
     place.check();
     new PeopleChecks(values, faults).check();

@@ -1,11 +1,11 @@
 package sallet.app.file;
 
-import java.text.Normalizer;
 import java.time.YearMonth;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import sallet.units.Quantity;
+import sallet.weather.Cities;
+import sallet.weather.City;
 
 /** The weather is said one way, its city is built in, and no month has more sun than hours. */
 final class PlaceChecks {
@@ -13,27 +13,15 @@ final class PlaceChecks {
 
   private final Values values;
   private final Faults faults;
-  private final List<String> cities;
 
-  PlaceChecks(Values values, Faults faults, List<String> cities) {
+  PlaceChecks(Values values, Faults faults) {
     this.values = values;
     this.faults = faults;
-    this.cities = cities;
   }
 
   /** The built-in name of the city the file names, without regard to case and accents. */
   Optional<String> city() {
-    return values.get("place.weather.city", String.class).flatMap(this::builtIn);
-  }
-
-  private Optional<String> builtIn(String word) {
-    return cities.stream().filter(city -> bare(city).equals(bare(word))).findFirst();
-  }
-
-  private static String bare(String word) {
-    return Normalizer.normalize(word, Normalizer.Form.NFD)
-        .replaceAll("\\p{M}", "")
-        .toLowerCase(Locale.ROOT);
+    return values.get("place.weather.city", String.class).flatMap(Cities::named).map(City::name);
   }
 
   void check() {
@@ -49,7 +37,7 @@ final class PlaceChecks {
     }
     values
         .get(path("city"), String.class)
-        .filter(word -> builtIn(word).isEmpty())
+        .filter(word -> Cities.named(word).isEmpty())
         .ifPresent(
             word ->
                 faults.add(
@@ -57,7 +45,7 @@ final class PlaceChecks {
                     values.line(path("city")),
                     Scalars.quoted(word)
                         + " is not built in"
-                        + Text.didYouMean(word, cities)
+                        + Text.didYouMean(word, Cities.all().stream().map(City::name).toList())
                         + "; write one of the cities of the reference page, or nearest: true"));
     sunshine();
   }
