@@ -1,0 +1,117 @@
+package sallet.app.file;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import sallet.crop.Catalogue;
+import sallet.household.CropWishes;
+import sallet.household.Household;
+
+/** Reads household files: a household, or every fault of the file in one go. */
+public final class HouseholdReader {
+  /** Largest file that is read, bytes. */
+  static final int LARGEST = 1_000_000;
+
+  private final Catalogue catalogue;
+  private final Keys keys = Keys.shipped();
+
+  /**
+   * @param catalogue crops a file may name
+   */
+  public HouseholdReader(Catalogue catalogue) {
+    this.catalogue = catalogue;
+  }
+
+  /** Reads a file. */
+  public HouseholdFile read(Path file) {
+    Faults faults = new Faults();
+    Optional<byte[]> bytes = bytes(file, faults);
+    return bytes.map(this::read).orElseGet(() -> new HouseholdFile.Faulty(faults.inOrder()));
+  }
+
+  /** Reads the bytes of a file. */
+  public HouseholdFile read(byte[] bytes) {
+    Faults faults = new Faults();
+    Optional<Household> household = text(bytes, faults).flatMap(text -> parse(text, faults));
+    return household
+        .filter(whole -> faults.isEmpty())
+        .<HouseholdFile>map(HouseholdFile.Good::new)
+        .orElseGet(() -> new HouseholdFile.Faulty(faults.inOrder()));
+  }
+
+  private Optional<Household> parse(String text, Faults faults) {
+    Optional<Yaml> root = YamlReader.read(text, faults);
+    if (root.isEmpty() || (root.get() instanceof Yaml.Scalar scalar && scalar.isNothing())) {
+      if (faults.isEmpty()) {
+        faults.add("", 0, "the file is empty; it needs at least the place of the room");
+      }
+      return Optional.empty();
+    }
+    Values values = Structure.read(root.get(), keys, faults);
+    CropWishes crops = new CropChecks(values, faults, catalogue).check();
+    PlaceChecks place = new PlaceChecks(values, faults);
+    Household household = new HouseholdBuilder(values).household(crops, place.city());
+    place.check();
+    new PeopleChecks(values, faults).check();
+    new WindowChecks(values, faults, household.room()).check();
+    BenchChecks bench = new BenchChecks(values, faults, household.room(), household.bench());
+    bench.check();
+    household.lamp().ifPresent(bench::check);
+    return Optional.of(household);
+  }
+
+  private static Optional<byte[]> bytes(Path file, Faults faults) {
+    if (Files.isDirectory(file)) {
+      faults.add("", 0, "is a folder; name the household file in it");
+      return Optional.empty();
+    }
+    if (!Files.exists(file)) {
+      faults.add("", 0, "there is no such file; check its name and folder");
+      return Optional.empty();
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return Optional.of(in.readNBytes(LARGEST + 1));
+    } catch (IOException e) {
+      faults.add("", 0, "the file cannot be read; check that you are allowed to");
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<String> text(byte[] bytes, Faults faults) {
+    if (bytes.length > LARGEST) {
+      faults.add("", 0, "the file is larger than 1 MB; a household file has a few hundred lines");
+      return Optional.empty();
+    }
+    for (byte one : bytes) {
+      if (one == 0) {
+        faults.add("", 0, "this is not a text file; a household file is plain text (YAML)");
+        return Optional.empty();
+      }
+    }
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return Optional.of(text.startsWith("\ufeff") ? text.substring(1) : text);
+    } catch (CharacterCodingException e) {
+      faults.add("", notUtf8Line(bytes), "a letter here is not UTF-8; save the file as UTF-8");
+      return Optional.empty();
+    }
+  }
+
+  /** The line of the first byte that does not decode. */
+  private static int notUtf8Line(byte[] bytes) {
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer out = CharBuffer.allocate(bytes.length);
+    StandardCharsets.UTF_8.newDecoder().decode(in, out, true);
+    int line = 1;
+    for (int i = 0; i < in.position(); i++) {
+      line += bytes[i] == '\n' ? 1 : 0;
+    }
+    return line;
+  }
+}

@@ -1,0 +1,45 @@
+package sallet.app.use;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.function.Consumer;
+import sallet.crop.Catalogue;
+import sallet.household.Household;
+import sallet.plan.Effort;
+import sallet.plan.Planner;
+import sallet.plan.SowingPlan;
+
+/** What do I sow so that the bowl is full every week from now on? */
+public final class MakePlan {
+  private MakePlan() {}
+
+  /**
+   * How to plan.
+   *
+   * @param from first day
+   * @param weeks number of bowls, 1 to 52
+   * @param margin factor on demand, 0.5 to 2
+   * @param seconds time to think, half for the linear plan and half for the integer step, at least
+   *     1
+   */
+  public record Wish(LocalDate from, int weeks, double margin, double seconds) {
+    private Effort effort() {
+      Duration half = Duration.ofMillis(Math.round(seconds * 500));
+      return new Effort(half, half);
+    }
+  }
+
+  /**
+   * The plan of a household.
+   *
+   * @param progress told one short line for each step
+   * @throws sallet.plan.NoPlan when the question has no answer
+   */
+  public static SowingPlan of(
+      Household household, Catalogue catalogue, Wish wish, Consumer<String> progress) {
+    return Planner.plan(
+        new Planner.Request(
+            household, catalogue, wish.from(), wish.weeks(), wish.margin(), wish.effort()),
+        progress);
+  }
+}
