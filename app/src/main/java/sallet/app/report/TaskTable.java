@@ -1,0 +1,34 @@
+package sallet.app.report;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.StringWriter;
+import java.util.List;
+
+/** Tasks with the journal's columns: a task done as told is one row of the journal. */
+final class TaskTable {
+  private static final List<String> COLUMNS =
+      List.of("date", "event", "batch", "crop", "count", "place", "grams", "value", "unit", "note");
+
+  private TaskTable() {}
+
+  /** Comma separated values; the note is the task's text. */
+  static String csv(List<Task> tasks) {
+    StringWriter out = new StringWriter();
+    CsvWriter csv = CsvWriter.builder().build(out);
+    csv.writeRecord(COLUMNS);
+    for (Task t : tasks) {
+      csv.writeRecord(
+          t.date().toString(),
+          t.event().journalWord(),
+          t.batch(),
+          t.crop(),
+          Integer.toString(t.count()),
+          t.place(),
+          t.grams() > 0 ? Words.oneDecimal(t.grams()) : "",
+          "",
+          "",
+          t.text());
+    }
+    return out.toString();
+  }
+}
