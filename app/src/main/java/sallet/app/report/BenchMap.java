@@ -1,11 +1,13 @@
 package sallet.app.report;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import sallet.household.Bench;
 import sallet.household.Lamp;
@@ -42,19 +44,12 @@ final class BenchMap {
     return new BenchMap(report, marks, day).draw();
   }
 
-  /** The plan's first day and the first bowl day of each later month. */
+  /** The plan's first day and the last bowl day of each month. */
   static List<LocalDate> days(PlanReport report) {
-    TreeSet<LocalDate> days = new TreeSet<>(List.of(report.plan().from()));
-    report
-        .plan()
-        .weeks()
-        .forEach(
-            week -> {
-              LocalDate bowl = week.bowlDay();
-              if (bowl.getMonthValue() != days.last().getMonthValue()) {
-                days.add(bowl);
-              }
-            });
+    TreeMap<YearMonth, LocalDate> lastOfMonth = new TreeMap<>();
+    report.plan().weeks().forEach(w -> lastOfMonth.put(YearMonth.from(w.bowlDay()), w.bowlDay()));
+    TreeSet<LocalDate> days = new TreeSet<>(lastOfMonth.values());
+    days.add(report.plan().from());
     return List.copyOf(days);
   }
 

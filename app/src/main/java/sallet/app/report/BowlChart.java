@@ -141,20 +141,26 @@ final class BowlChart {
     }
   }
 
+  /** A thick line across each week at the height of what is wanted. */
   private void demand() {
-    StringBuilder path = new StringBuilder();
     for (int i = 0; i < weeks.size(); i++) {
-      double left = LEFT + i * STEP;
-      path.append(i == 0 ? "M" : "L").append(point(left, weeks.get(i).demandGrams()));
-      path.append("L").append(point(left + STEP, weeks.get(i).demandGrams()));
+      double grams = weeks.get(i).demandGrams();
+      if (grams > 0) {
+        double left = LEFT + i * STEP;
+        svg.empty(
+            "line",
+            "x1",
+            left,
+            "x2",
+            left + STEP,
+            "y1",
+            y(grams),
+            "y2",
+            y(grams),
+            "class",
+            "demand");
+      }
     }
-    if (!weeks.isEmpty()) {
-      svg.empty("path", "d", path, "class", "demand");
-    }
-  }
-
-  private String point(double x, double grams) {
-    return Markup.number(x) + " " + Markup.number(y(grams));
   }
 
   private static double x(int week) {

@@ -10,8 +10,8 @@ final class Found {
   /** A short paragraph. */
   static String sentence(PlanReport report) {
     Objective o = report.plan().objective();
-    return ("%s after %s s. Against demand with its margin %s are missing; %s grown are not eaten; %s"
-            + " are eaten a week after the pick. %s")
+    return ("%s after %s s. %s are missing against the demand with its margin, %s are grown and not"
+            + " eaten, %s are eaten a week after the pick. %s")
         .formatted(
             status(report.plan().solver().status()),
             Words.oneDecimal(report.plan().solver().wallSeconds()),

@@ -2,7 +2,6 @@ package sallet.app.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import sallet.crop.Crop;
 import sallet.crop.HarvestRule;
 import sallet.crop.SeedCount;
 import sallet.household.Bench;
@@ -11,7 +10,7 @@ import sallet.household.Bench;
 final class Judgement {
   private Judgement() {}
 
-  /** One sentence each, the general ones first, then one for each crop of the plan. */
+  /** One sentence each. */
   static List<String> of(PlanReport report) {
     List<String> lines = new ArrayList<>();
     lines.add(
@@ -37,25 +36,28 @@ final class Judgement {
         "Light is reckoned %s cm above the pots' rims, the height of a half-grown plant (judgement)."
             .formatted(Math.round(Bench.CANOPY_ABOVE_POT_M * 100)));
     lines.add("The minutes beside tasks are judgement.");
-    report.crops().stream()
-        .flatMap(name -> report.crop(name).stream())
-        .forEach(crop -> crop.harvest().ifPresent(rule -> lines.add(ofCrop(crop, rule))));
     return List.copyOf(lines);
   }
 
-  private static String ofCrop(Crop crop, HarvestRule rule) {
-    String carry =
-        rule.fridgeCarryDays() == 0
-            ? "eaten on the day"
-            : "keeps %d days in the fridge".formatted(rule.fridgeCarryDays());
-    return ("%s: %s of the seeds become a usable plant, growth slows from day %d, it may stand until"
-            + " day %d after emergence (judgement); %s, %s of the leaf is edible.")
-        .formatted(
-            Words.capital(crop.name()),
-            Words.percent(rule.usableShare()),
-            rule.ageingFromDays(),
-            rule.overAgeDays(),
-            carry,
-            Words.percent(rule.edibleShare()));
+  /**
+   * The harvest rules of a crop, most of them judgement.
+   *
+   * @param crop catalogue name
+   * @param rule the rules
+   */
+  record CropRule(String crop, HarvestRule rule) {}
+
+  /** What the columns of the crops' rules mean. */
+  static final String CROP_RULES =
+      "For each crop, mostly judgement: share of seeds that become a usable plant; days after"
+          + " emergence from which growth slows, and until which it may stand; days the leaf keeps"
+          + " in the fridge; edible share of the leaf.";
+
+  /** Rules of the crops of the plan. */
+  static List<CropRule> ofCrops(PlanReport report) {
+    return report.crops().stream()
+        .flatMap(name -> report.crop(name).stream())
+        .flatMap(crop -> crop.harvest().stream().map(rule -> new CropRule(crop.name(), rule)))
+        .toList();
   }
 }

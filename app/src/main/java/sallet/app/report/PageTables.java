@@ -3,7 +3,10 @@ package sallet.app.report;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sallet.crop.HarvestRule;
 import sallet.household.Pot;
 import sallet.plan.BowlWeek;
 import sallet.plan.Sowing;
@@ -55,7 +58,7 @@ final class PageTables {
       rowHead(out, sowing.batch());
       out.element("td", sowing.crop());
       out.element("td", Words.day(sowing.date()));
-      out.element("td", Integer.toString(sowing.seeds()), "class", "number");
+      number(out, Integer.toString(sowing.seeds()));
       out.element("td", Words.day(course.toNursery()));
       out.element("td", Words.day(course.toBench()));
       out.element("td", String.join(", ", course.pots()));
@@ -70,16 +73,14 @@ final class PageTables {
   static Markup bench(PlanReport report) {
     List<LocalDate> days = BenchMap.days(report);
     String[] heads =
-        java.util.stream.Stream.concat(
-                java.util.stream.Stream.of("Pot"), days.stream().map(Words::day))
-            .toArray(String[]::new);
+        Stream.concat(Stream.of("Pot"), days.stream().map(Words::day)).toArray(String[]::new);
     Markup out = start("The bench as a table", heads);
     for (Pot pot : report.household().bench().pots()) {
       out.open("tr");
       rowHead(out, pot.name());
       for (LocalDate day : days) {
         String crop = BenchMap.standing(report, pot.name(), day).map(Sowing::crop).orElse("free");
-        var dli = report.light().dliMol(pot.name(), day);
+        OptionalDouble dli = report.light().dliMol(pot.name(), day);
         String light =
             dli.isPresent() ? ", " + Words.oneDecimal(dli.getAsDouble()) + " mol/m²/d" : "";
         out.element("td", crop + light);
@@ -103,8 +104,9 @@ final class PageTables {
       rowHead(out, Words.day(task.date()));
       out.element("td", task.text());
       out.element("td", task.batch());
-      out.element("td", task.grams() > 0 ? whole(task.grams()) : "", "class", "number");
-      out.element("td", Integer.toString(task.minutes()), "class", "number").closeLine();
+      number(out, task.grams() > 0 ? whole(task.grams()) : "");
+      number(out, Integer.toString(task.minutes()));
+      out.closeLine();
     }
     return end(out);
   }
@@ -126,10 +128,35 @@ final class PageTables {
     return end(out);
   }
 
+  static Markup cropRules(PlanReport report) {
+    Markup out =
+        start(
+            "The crops' rules as a table",
+            "Crop",
+            "Usable seeds",
+            "Slows from day",
+            "Until day",
+            "Fridge days",
+            "Edible share");
+    for (Judgement.CropRule crop : Judgement.ofCrops(report)) {
+      HarvestRule rule = crop.rule();
+      out.open("tr");
+      rowHead(out, crop.crop());
+      number(out, Words.percent(rule.usableShare()));
+      number(out, Integer.toString(rule.ageingFromDays()));
+      number(out, Integer.toString(rule.overAgeDays()));
+      number(out, Integer.toString(rule.fridgeCarryDays()));
+      number(out, Words.percent(rule.edibleShare()));
+      out.closeLine();
+    }
+    return end(out);
+  }
+
   private static void term(Markup out, String name, String amount) {
     out.open("tr");
     rowHead(out, name);
-    out.element("td", amount, "class", "number").closeLine();
+    number(out, amount);
+    out.closeLine();
   }
 
   private static Markup start(String summary, String... heads) {
@@ -152,7 +179,11 @@ final class PageTables {
   }
 
   private static void number(Markup out, double grams) {
-    out.element("td", whole(grams), "class", "number");
+    number(out, whole(grams));
+  }
+
+  private static void number(Markup out, String number) {
+    out.element("td", number, "class", "number");
   }
 
   private static String whole(double grams) {

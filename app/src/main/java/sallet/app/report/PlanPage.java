@@ -118,7 +118,7 @@ public final class PlanPage {
 
   private static Markup caution(Caution caution) {
     Markup part = new Markup();
-    part.open("aside", "class", "caution", "aria-label", "Caution: " + caution.subject());
+    part.open("div", "class", "caution", "role", "note");
     part.open("p");
     part.element("strong", "Caution: " + caution.subject() + ". ");
     return part.text(caution.text()).closeLine().closeLine();
@@ -255,7 +255,9 @@ public final class PlanPage {
     section("judgement", "What is judgement here");
     page.open("ul");
     Judgement.of(report).forEach(text -> page.element("li", text));
-    page.close().closeLine();
+    page.element("li", Judgement.CROP_RULES).closeLine();
+    page.add(PageTables.cropRules(report));
+    page.closeLine();
   }
 
   private void found() {

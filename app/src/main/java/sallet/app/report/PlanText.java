@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.SortedMap;
 import sallet.crop.Catalogue;
+import sallet.crop.HarvestRule;
 import sallet.household.Eaters;
 import sallet.household.Household;
 import sallet.plan.BowlWeek;
@@ -112,6 +113,24 @@ public final class PlanText {
   private void judgement() {
     title("WHAT IS JUDGEMENT HERE");
     Judgement.of(report).forEach(text -> wrapped("  - ", text));
+    wrapped("  - ", Judgement.CROP_RULES);
+    line(
+        "    %-28s %7s %6s %6s %7s %7s"
+            .formatted("", "usable", "slows", "until", "fridge", "edible"));
+    Judgement.ofCrops(report).forEach(this::cropRule);
+  }
+
+  private void cropRule(Judgement.CropRule crop) {
+    HarvestRule rule = crop.rule();
+    line(
+        "    %-28s %7s %6d %6d %5d d %7s"
+            .formatted(
+                crop.crop(),
+                Words.percent(rule.usableShare()),
+                rule.ageingFromDays(),
+                rule.overAgeDays(),
+                rule.fridgeCarryDays(),
+                Words.percent(rule.edibleShare())));
   }
 
   private void cautions() {

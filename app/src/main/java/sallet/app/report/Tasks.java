@@ -86,7 +86,7 @@ public final class Tasks {
         "Sow %s of %s, %s a cell, %s (batch %s)."
             .formatted(
                 Words.count(s.seeds(), "seed"),
-                s.crop(),
+                Words.spoken(s.crop()),
                 each == 1 ? "one" : each,
                 Words.count(s.cells(), "cell"),
                 s.batch());
@@ -111,7 +111,7 @@ public final class Tasks {
         (date, count) -> {
           String text =
               "Move the %s of batch %s (%s) from their cells to nursery places."
-                  .formatted(strongest(s, count), s.batch(), s.crop());
+                  .formatted(strongest(s, count), s.batch(), Words.spoken(s.crop()));
           add(
               FILL_NURSERY,
               new Task(
@@ -143,7 +143,7 @@ public final class Tasks {
               "Move %s of %s from the nursery into %s (batch %s)."
                   .formatted(
                       Words.count(count, s.seeds() > s.cells() ? "clump" : "seedling"),
-                      s.crop(),
+                      Words.spoken(s.crop()),
                       Words.list(pots),
                       s.batch());
           add(
@@ -182,7 +182,8 @@ public final class Tasks {
                 .formatted(Words.grams(pick.gramsPerPlant()), Words.grams(grams));
     String text =
         "Pick outer leaves from %s (%s): %s, no more than %s of the leaf."
-            .formatted(Words.list(c.pots()), s.crop(), amount, Words.percent(pick.share()));
+            .formatted(
+                Words.list(c.pots()), Words.spoken(s.crop()), amount, Words.percent(pick.share()));
     add(
         pick.date().equals(c.end()) ? LAST_PICK : PICK,
         new Task(
@@ -202,8 +203,9 @@ public final class Tasks {
     String pots = Words.list(c.pots());
     String start =
         c.lifted()
-            ? "Lift %s (%s, about %s)".formatted(pots, s.crop(), Words.grams(grams))
-            : "Clear %s (%s, past its time%s)".formatted(pots, s.crop(), thrownAway(c));
+            ? "Lift %s (%s, about %s)".formatted(pots, Words.spoken(s.crop()), Words.grams(grams))
+            : "Clear %s (%s, past its time%s)"
+                .formatted(pots, Words.spoken(s.crop()), thrownAway(c));
     add(
         LEAVE_POT,
         new Task(
@@ -237,7 +239,7 @@ public final class Tasks {
       return ".";
     }
     List<String> parts = new ArrayList<>();
-    potsOfCrop.forEach((crop, pots) -> parts.add(Words.list(pots) + " for " + crop));
+    potsOfCrop.forEach((crop, pots) -> parts.add(Words.list(pots) + " for " + Words.spoken(crop)));
     return "; free " + Words.list(parts) + " today.";
   }
 

@@ -8,7 +8,7 @@ import sallet.plan.BowlWeek;
  * Bowls as bars of block characters: the bar is what is planned, the upright stroke what is wanted.
  */
 final class TextChart {
-  private static final int BAR = 32;
+  private static final int BAR = 24;
   private static final String EIGHTHS = " ▏▎▍▌▋▊▉";
 
   private TextChart() {}

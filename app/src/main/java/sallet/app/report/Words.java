@@ -51,6 +51,12 @@ final class Words {
     return list(days.stream().map(d -> d.getDisplayName(TextStyle.SHORT, Locale.ENGLISH)).toList());
   }
 
+  /** A catalogue name within a sentence: "loose-leaf lettuce, red" as "red loose-leaf lettuce". */
+  static String spoken(String crop) {
+    int comma = crop.lastIndexOf(", ");
+    return comma < 0 ? crop : crop.substring(comma + 2) + " " + crop.substring(0, comma);
+  }
+
   /** The text with its first letter raised. */
   static String capital(String text) {
     return text.isEmpty()
