@@ -48,6 +48,9 @@ final class BowlChart {
       bar(i, weeks.get(i));
     }
     demand();
+    for (int i = 0; i < weeks.size(); i++) {
+      letters(i, weeks.get(i));
+    }
     return svg.closeLine();
   }
 
@@ -92,8 +95,7 @@ final class BowlChart {
     } else if (week.demandGrams() <= 0) {
       upright(x + BAR / 2 + 4, y(0) - 8, "away");
     } else if (PlanReport.isShort(week)) {
-      double top = y(Math.max(week.demandGrams(), week.plannedGrams()));
-      Svg.text(svg, x + BAR / 2, top - 6, "middle strong", "−" + Math.round(week.shortfallGrams()));
+      missing(i, week);
     }
     dateBelow(i, week.bowlDay());
   }
@@ -117,9 +119,25 @@ final class BowlChart {
         "class",
         "leaf");
     svg.element("title", kind.crop() + ": " + Words.grams(kind.grams())).closeLine();
-    if (height >= 16) {
-      Svg.chip(svg, x + BAR / 2, top + height / 2, mark.letters());
+  }
+
+  /** The crops' letters, over the line of demand, where a segment is high enough. */
+  private void letters(int i, BowlWeek week) {
+    double grams = 0;
+    for (BowlWeek.Kind kind : week.kinds()) {
+      if (PLOT * kind.grams() / topGrams >= 16) {
+        double middle = y(grams + kind.grams() / 2);
+        Svg.chip(svg, x(i) + BAR / 2, middle, marks.of(kind.crop()).letters());
+      }
+      grams += kind.grams();
     }
+  }
+
+  /** How many grams are missing, above the bar and clear of the line of demand. */
+  private void missing(int i, BowlWeek week) {
+    boolean roomBelowLine = PLOT * week.shortfallGrams() / topGrams >= 20;
+    double y = y(roomBelowLine ? week.plannedGrams() : week.demandGrams()) - 6;
+    Svg.text(svg, x(i) + BAR / 2, y, "middle strong", "−" + Math.round(week.shortfallGrams()));
   }
 
   private void upright(double x, double y, String text) {

@@ -16,7 +16,7 @@ record Caution(String subject, String text) {
   static final Caution FOOD =
       new Caution(
           "Clean leaf",
-          "Wash hands and knife before picking, and again between soil work and picking. Flood"
+          "Wash hands and knife before picking, and again between potting and picking. Flood"
               + " water must not touch leaves you eat. Cool the leaves below 5 °C within 2 hours"
               + " (basil at 10 to 12 °C), wash them just before eating and discard slimy ones."
               + " Discard the crop after any spill of cleaner or disinfectant. This is general"

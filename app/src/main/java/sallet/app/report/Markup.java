@@ -3,12 +3,17 @@ package sallet.app.report;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * HTML and SVG, written element by element. Every text and attribute value is escaped and every
  * element closed, so what comes out is well formed whatever the texts hold.
  */
 final class Markup {
+  /** The space between a number and its unit. */
+  private static final Pattern UNIT =
+      Pattern.compile("(?<=\\d) (?=%|°C|(g|kg|min|mol|mA|cm|m|L|s)\\b)");
+
   private final StringBuilder out = new StringBuilder();
   private final Deque<String> open = new ArrayDeque<>();
 
@@ -49,9 +54,9 @@ final class Markup {
     return open(name, attributes).text(text).closeLine();
   }
 
-  /** A text. */
+  /** A text; a number stays on one line with its unit. */
   Markup text(String text) {
-    out.append(escape(text));
+    out.append(escape(UNIT.matcher(text).replaceAll("\u00a0")));
     return this;
   }
 

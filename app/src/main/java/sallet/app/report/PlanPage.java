@@ -72,7 +72,7 @@ public final class PlanPage {
 
   private void header() {
     page.open("header");
-    page.element("p", "Sallet", "class", "name");
+    page.open("p", "class", "name").add(leaf()).text(" Sallet").closeLine();
     page.element("h1", "Sowing plan");
     page.element(
         "p",
@@ -82,6 +82,15 @@ public final class PlanPage {
         "span");
     page.element("p", report.summary(), "class", "summary");
     page.closeLine();
+  }
+
+  /** The page's own sign: a leaf with its veins. */
+  private static Markup leaf() {
+    Markup svg = new Markup();
+    svg.open("svg", "viewBox", "0 0 32 32", "width", 32, "height", 32, "aria-hidden", "true");
+    svg.empty("path", "d", "M4 28C2 12 12 3 29 3c1 17-8 26-22 24");
+    svg.empty("path", "d", "M4 29C9 22 15 15 22 10M11 20v-7M15 16h8M9 22h8");
+    return svg.close();
   }
 
   private void section(String id, String title) {
@@ -120,8 +129,8 @@ public final class PlanPage {
     Markup part = new Markup();
     part.open("div", "class", "caution", "role", "note");
     part.open("p");
-    part.element("strong", "Caution: " + caution.subject() + ". ");
-    return part.text(caution.text()).closeLine().closeLine();
+    part.open("strong").text("Caution: " + caution.subject() + ".").close();
+    return part.text(" " + caution.text()).closeLine().closeLine();
   }
 
   private void bowls() {
@@ -180,7 +189,7 @@ public final class PlanPage {
       page.open("ul");
       for (BowlWeek week : weeks) {
         page.open("li");
-        page.element("strong", Words.day(week.bowlDay()));
+        page.open("strong").text(Words.day(week.bowlDay())).close();
         page.text(
                 ": %s short of %s; %s."
                     .formatted(

@@ -1,7 +1,9 @@
 package sallet.app.report;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.List;
 
 /** Tasks with the journal's columns: a task done as told is one row of the journal. */
@@ -14,21 +16,26 @@ final class TaskTable {
   /** Comma separated values; the note is the task's text. */
   static String csv(List<Task> tasks) {
     StringWriter out = new StringWriter();
-    CsvWriter csv = CsvWriter.builder().build(out);
-    csv.writeRecord(COLUMNS);
-    for (Task t : tasks) {
-      csv.writeRecord(
-          t.date().toString(),
-          t.event().journalWord(),
-          t.batch(),
-          t.crop(),
-          Integer.toString(t.count()),
-          t.place(),
-          t.grams() > 0 ? Words.oneDecimal(t.grams()) : "",
-          "",
-          "",
-          t.text());
+    try (CsvWriter csv = CsvWriter.builder().build(out)) {
+      csv.writeRecord(COLUMNS);
+      tasks.forEach(task -> csv.writeRecord(row(task)));
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory cannot fail to be written", e);
     }
     return out.toString();
+  }
+
+  private static List<String> row(Task t) {
+    return List.of(
+        t.date().toString(),
+        t.event().journalWord(),
+        t.batch(),
+        t.crop(),
+        Integer.toString(t.count()),
+        t.place(),
+        t.grams() > 0 ? Words.oneDecimal(t.grams()) : "",
+        "",
+        "",
+        t.text());
   }
 }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sallet.crop.Catalogue;
 import sallet.crop.SmallCatalogue;
 import sallet.household.Absence;
@@ -102,12 +103,12 @@ public final class PorchPlan {
 
   /** The plan with another name for the last front pot. */
   public static SowingPlan plan(String lastFrontPot) {
-    List<Sowing> sowings = sowings(lastFrontPot);
+    List<Sowing> sowings = sowings().stream().map(s -> renamed(s, lastFrontPot)).toList();
     return new SowingPlan(
         FROM,
         IntStream.range(0, WEEKS)
             .boxed()
-            .flatMap(w -> java.util.stream.Stream.of(bowl(w), bowl(w).plusDays(4)))
+            .flatMap(w -> Stream.of(bowl(w), bowl(w).plusDays(4)))
             .filter(day -> !day.isAfter(bowl(WEEKS - 1)))
             .toList(),
         1.15,
@@ -127,13 +128,26 @@ public final class PorchPlan {
             new SowingPlan.PotGroup("front", names('A', lastFrontPot), 7.9, 400)));
   }
 
+  /** A plan in which nothing can be sown. */
+  static SowingPlan empty() {
+    return new SowingPlan(
+        FROM,
+        List.of(FROM),
+        1,
+        List.of(new BowlWeek(FROM, 240, false, 0, 0, List.of(), List.of())),
+        List.of(),
+        new SowingPlan.Objective(0, Double.NaN, 0, 0, 0, 0, 0),
+        new SowingPlan.SolverReport("empty", 0.1, List.of()),
+        List.of());
+  }
+
   private static List<String> names(char row, String lastFrontPot) {
     return IntStream.rangeClosed(1, 6)
         .mapToObj(column -> row == 'A' && column == 6 ? lastFrontPot : "" + row + column)
         .toList();
   }
 
-  private static List<Sowing> sowings(String p) {
+  private static List<Sowing> sowings() {
     return List.of(
         sow("B01", "mizuna", 0, 6, 1, course(1, 3, "C1 C2 C3 C4", true, 4, 18, 24, 28, 40)),
         sow(
@@ -166,7 +180,7 @@ public final class PorchPlan {
             4,
             1,
             course(5, 7, "C1 C2 C3", true, 8, 24, 28, 30, 30, 30, 80)),
-        sow("B07", "mizuna", 5, 5, 1, course(6, 8, "C4 A3 " + p, true, 9, 20, 26, 28, 40)),
+        sow("B07", "mizuna", 5, 5, 1, course(6, 8, "C4 A3 A6", true, 9, 20, 26, 28, 40)),
         sow(
             "B08",
             "cos (romaine) lettuce",
@@ -190,8 +204,28 @@ public final class PorchPlan {
             4,
             1,
             course(12, 14, "C4", true, 16, 105),
-            course(12, 14, "A3 " + p, true, 19, 120)),
+            course(12, 14, "A3 A6", true, 19, 120)),
         sow("B13", "mizuna", 12, 5, 1, course(13, 15, "B4 B5 B6", true, 16, 20, 26)));
+  }
+
+  private static Sowing renamed(Sowing s, String lastFrontPot) {
+    List<Course> courses = s.courses().stream().map(c -> renamed(c, lastFrontPot)).toList();
+    return new Sowing(s.batch(), s.date(), s.crop(), s.seeds(), s.cells(), s.emergence(), courses);
+  }
+
+  private static Course renamed(Course c, String lastFrontPot) {
+    List<String> pots =
+        c.pots().stream().map(pot -> pot.equals("A6") ? lastFrontPot : pot).toList();
+    return new Course(
+        c.plants(),
+        c.toNursery(),
+        c.toBench(),
+        c.group(),
+        pots,
+        c.picks(),
+        c.end(),
+        c.lifted(),
+        c.clearedGrams());
   }
 
   private static Sowing sow(
@@ -252,7 +286,7 @@ public final class PorchPlan {
       List<BowlWeek.Kind> kinds = new ArrayList<>();
       all.forEach((crop, grams) -> kinds.add(new BowlWeek.Kind(crop, grams * share)));
       kinds.sort((a, b) -> Double.compare(b.grams(), a.grams()));
-      List<String> full = w == 4 || w == 5 ? List.of("nursery", "window pots") : List.<String>of();
+      List<String> full = w == 4 || w == 5 ? List.of("nursery", "window pots") : List.of();
       weeks.add(
           new BowlWeek(
               bowl(w),
