@@ -1,0 +1,86 @@
+package sallet.app.report;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import sallet.crop.Catalogue;
+import sallet.crop.Crop;
+import sallet.household.Household;
+import sallet.plan.BowlWeek;
+import sallet.plan.Sowing;
+import sallet.plan.SowingPlan;
+
+/**
+ * A plan with all that is needed to tell of it.
+ *
+ * @param plan the plan
+ * @param household the household it was made for
+ * @param catalogue the crops it was made with
+ * @param light light of the pots, for the bench map
+ * @param tasks the plan's hand work
+ */
+record PlanReport(
+    SowingPlan plan, Household household, Catalogue catalogue, BenchLight light, List<Task> tasks) {
+
+  /** A bowl lacks something worth telling from here on, g: a leaf or two. Judgement. */
+  static final double SHORT_FROM_GRAMS = 1;
+
+  /** Days told in full at the head of a report. */
+  static final int TWO_WEEKS = 14;
+
+  static PlanReport of(
+      SowingPlan plan, Household household, Catalogue catalogue, BenchLight light) {
+    return new PlanReport(plan, household, catalogue, light, Tasks.of(plan));
+  }
+
+  LocalDate lastDay() {
+    List<BowlWeek> weeks = plan.weeks();
+    return weeks.isEmpty() ? plan.from() : weeks.get(weeks.size() - 1).bowlDay();
+  }
+
+  /** Bowls somebody wants and something sown could serve. */
+  List<BowlWeek> reachable() {
+    return plan.weeks().stream().filter(w -> w.reachable() && w.demandGrams() > 0).toList();
+  }
+
+  /** Reachable bowls that stay short. */
+  List<BowlWeek> shortWeeks() {
+    return reachable().stream().filter(PlanReport::isShort).toList();
+  }
+
+  static boolean isShort(BowlWeek week) {
+    return week.reachable() && week.shortfallGrams() >= SHORT_FROM_GRAMS;
+  }
+
+  /** One or two sentences: how full the bowls are. */
+  String summary() {
+    List<BowlWeek> bowls = reachable();
+    if (bowls.isEmpty()) {
+      return "No bowl of these weeks can be reached by sowing now.";
+    }
+    double demand = bowls.stream().mapToDouble(BowlWeek::demandGrams).sum();
+    double missing = bowls.stream().mapToDouble(BowlWeek::shortfallGrams).sum();
+    return "First bowl on %s. From then on %d of %s full; %s of the grams wanted are planned."
+        .formatted(
+            Words.day(bowls.get(0).bowlDay()),
+            bowls.size() - shortWeeks().size(),
+            Words.count(bowls.size(), "bowl") + (bowls.size() == 1 ? " is" : " are"),
+            Words.percent(1 - missing / demand));
+  }
+
+  /** Why a short bowl is short, as far as the plan knows. */
+  static String whyShort(BowlWeek week) {
+    return week.fullPlaces().isEmpty()
+        ? "no place is full then: light, time or the kinds wanted set the limit"
+        : "full then: " + Words.list(week.fullPlaces());
+  }
+
+  /** Crops of the plan in order of first sowing. */
+  List<String> crops() {
+    return plan.sowings().stream().map(Sowing::crop).distinct().toList();
+  }
+
+  Optional<Crop> crop(String name) {
+    return catalogue.all().stream().filter(c -> c.name().equals(name)).findFirst();
+  }
+}

@@ -1,0 +1,5 @@
+/** Crops for tests of reports. */
+@NullMarked
+package sallet.crop;
+
+import org.jspecify.annotations.NullMarked;
