@@ -25,6 +25,7 @@ final class CasePages {
   /** Writes both pages below the project's folder. */
   public static void main(String[] arguments) throws IOException {
     Path project = Path.of(arguments[0]);
+    Files.createDirectories(project.resolve("docs"));
     for (Map.Entry<String, String> page : of(project).entrySet()) {
       Files.writeString(project.resolve(page.getKey()), page.getValue());
     }
@@ -109,7 +110,7 @@ final class CasePages {
     append(page, result.dataOnly(), "with nothing to compare");
     page.append(".\n");
     provenance(page, result.rows());
-    page.append("\n| line | quantity | published | Sallet | tolerance used |\n");
+    page.append("\n| line | quantity | expected | Sallet | tolerance used |\n");
     page.append("| ---: | --- | ---: | ---: | ---: |\n");
     Optional<RowResult> worst = result.worst();
     Stream.concat(
@@ -130,7 +131,8 @@ final class CasePages {
   }
 
   private static boolean isWorst(Optional<RowResult> worst, RowResult row, Outcome outcome) {
-    return worst.filter(row::equals).flatMap(RowResult::worst).filter(outcome::equals).isPresent();
+    return RowResult.percentOfTolerance(outcome) > 0
+        && worst.filter(row::equals).flatMap(RowResult::worst).filter(outcome::equals).isPresent();
   }
 
   private static String line(RowResult row, Outcome outcome, boolean worst) {

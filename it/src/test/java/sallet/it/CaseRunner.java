@@ -52,7 +52,7 @@ final class CaseRunner {
     try {
       boolean any = false;
       for (String file : CaseFile.in(folder)) {
-        any |= runFile(file, new CaseFolder(folder));
+        any |= !file.endsWith(".md") && runFile(file, new CaseFolder(folder));
       }
       if (!any) {
         out.printf("%s holds no check file that Sallet knows (see docs/cases.md).%n", folder);
@@ -101,7 +101,9 @@ final class CaseRunner {
     failed += result.failed();
     skipped += result.skipped();
     out.printf("%-46s %d passed, %d failed", result.file(), result.passed(), result.failed());
-    result.worst().ifPresent(row -> out.printf("; worst: %s", describe(row)));
+    result
+        .worst()
+        .ifPresent(row -> out.print(row.exact() ? "; all exact" : "; worst: " + describe(row)));
     out.println();
     if (result.dataOnly() > 0) {
       out.printf("    %d rows hold nothing to compare%n", result.dataOnly());

@@ -7,6 +7,7 @@ import sallet.cases.Outcome;
 /** Numbers as the pages show them: rounded, so that noise in the last digits cannot be seen. */
 final class CaseText {
   private static final MathContext SHOWN = new MathContext(6);
+  private static final BigDecimal NOISE = new BigDecimal("1e-14");
 
   private CaseText() {}
 
@@ -14,7 +15,10 @@ final class CaseText {
   static String rounded(String value) {
     try {
       BigDecimal number = new BigDecimal(value).round(SHOWN).stripTrailingZeros();
-      boolean plain = number.signum() == 0 || (number.scale() <= 9 && number.scale() >= -9);
+      if (number.abs().compareTo(NOISE) < 0) {
+        return "0";
+      }
+      boolean plain = Math.abs(number.scale()) <= 9;
       return plain ? number.toPlainString() : number.toString();
     } catch (NumberFormatException e) {
       return value;

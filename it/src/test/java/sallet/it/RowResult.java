@@ -23,6 +23,11 @@ record RowResult(CaseRow row, List<Outcome> outcomes, Optional<String> skipped) 
     return outcomes.stream().anyMatch(outcome -> !outcome.passed());
   }
 
+  /** Whether no compared value differs at all. */
+  boolean exact() {
+    return outcomes.stream().allMatch(outcome -> outcome.deviation() == 0);
+  }
+
   /** The value that used the largest share of its tolerance. */
   Optional<Outcome> worst() {
     return outcomes.stream().max(Comparator.comparingInt(RowResult::percentOfTolerance));
