@@ -80,7 +80,7 @@ lock_build() {
 # maven ARGUMENT...: in the project's folder, its words kept in build.log and shown when it fails.
 quiet_maven() {
   if ! (cd "$root" && mvn -q -B -ntp -Dstyle.color=never "$@") >"$built/build.log" 2>&1 9>&-; then
-    grep -m 12 '^\[ERROR\]' "$built/build.log" >&2 || tail -n 12 "$built/build.log" >&2
+    grep -m 5 '^\[ERROR\]' "$built/build.log" >&2 || tail -n 12 "$built/build.log" >&2
     stop "Sallet could not be built; all that was said is in $built/build.log."
   fi
 }
