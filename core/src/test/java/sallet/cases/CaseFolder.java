@@ -1,5 +1,6 @@
 package sallet.cases;
 
+import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
@@ -26,15 +27,27 @@ public record CaseFolder(Path root) {
     return root.resolve(file);
   }
 
-  /** All rows of a file. */
+  /**
+   * All rows of a file.
+   *
+   * @throws UnreadableCase when the file is missing or is not a table with a header
+   */
   public List<CaseRow> rows(String file) {
+    if (!has(file)) {
+      throw new UnreadableCase(file + " is missing.");
+    }
     List<CaseRow> rows = new ArrayList<>();
     try (CsvReader<NamedCsvRecord> csv = CsvReader.builder().ofNamedCsvRecord(root.resolve(file))) {
       for (NamedCsvRecord row : csv) {
+        if (row.getFields().size() != row.getHeader().size()) {
+          throw new UnreadableCase(
+              file + " line " + row.getStartingLineNumber() + " is not as wide as the header.");
+        }
         rows.add(new CaseRow(file, (int) row.getStartingLineNumber(), row.getFieldsAsMap()));
       }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    } catch (IOException | UncheckedIOException | CsvParseException e) {
+      throw new UnreadableCase(
+          file + " is not a table of comma-separated values (" + e.getMessage() + ").");
     }
     return rows;
   }

@@ -15,7 +15,7 @@ public record CaseRow(String file, int line, Map<String, String> cells) {
   public String text(String column) {
     String value = cells.get(column);
     if (value == null) {
-      throw new IllegalArgumentException(file + " line " + line + " has no column " + column);
+      throw new UnreadableCase(file + " line " + line + " has no column " + column + ".");
     }
     return value.strip();
   }
@@ -26,8 +26,8 @@ public record CaseRow(String file, int line, Map<String, String> cells) {
     try {
       return Double.parseDouble(value);
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(
-          file + " line " + line + ": " + column + " is not a number: " + value, e);
+      throw new UnreadableCase(
+          file + " line " + line + ": " + column + " is not a number: " + value + ".");
     }
   }
 

@@ -1,0 +1,164 @@
+package sallet.it;
+
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The arrows between the rooms of the house, and what may not come through their doors. */
+class ArchitectureTest {
+  private static final JavaClasses SALLET =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .withImportOption(location -> !location.contains("-tests.jar"))
+          .withImportOption(location -> !location.contains("test-classes"))
+          .importPackages("sallet");
+
+  /** The packages of core and which others each may know; a new package must be entered here. */
+  private static final Map<String, List<String>> CORE =
+      Map.of(
+          "units", List.of(),
+          "household", List.of("units"),
+          "weather", List.of("household", "units"),
+          "light", List.of("weather", "household", "units"),
+          "air", List.of("weather", "household", "units"),
+          "crop", List.of("light", "air", "household", "units"),
+          "feed", List.of("household", "units"));
+
+  private static final String[] CORE_PACKAGES =
+      CORE.keySet().stream().map(name -> "sallet." + name + "..").toArray(String[]::new);
+
+  private static final String[] CORE_LIBRARIES = {
+    "org.hipparchus..", "net.e175.klaus.solarpositioning..", "de.siegmar.fastcsv..", "org.ojalgo.."
+  };
+
+  private static final String[] PURE =
+      Stream.concat(Stream.of("sallet.plan.."), Stream.of(CORE_PACKAGES)).toArray(String[]::new);
+
+  @Test
+  void everyPackageHasItsArrows() {
+    Set<String> rooms = new TreeSet<>();
+    SALLET.forEach(type -> rooms.add(type.getPackageName().split("\\.", -1)[1]));
+    rooms.removeAll(CORE.keySet());
+    assertThat(rooms).isSubsetOf("plan", "app", "it");
+  }
+
+  @TestFactory
+  Stream<DynamicTest> packagesOfCoreKnowOnlyWhatTheyMay() {
+    return CORE.entrySet().stream()
+        .filter(room -> SALLET.containPackage("sallet." + room.getKey()))
+        .map(
+            room ->
+                DynamicTest.dynamicTest(
+                    room.getKey(),
+                    () ->
+                        Rules.knowsOnly(
+                                "sallet." + room.getKey() + "..",
+                                Stream.concat(
+                                        Stream.of(CORE_LIBRARIES),
+                                        room.getValue().stream()
+                                            .map(name -> "sallet." + name + ".."))
+                                    .toArray(String[]::new))
+                            .check(SALLET)));
+  }
+
+  @Test
+  void planKnowsCoreAndTheSolver() {
+    Rules.knowsOnly(
+            "sallet.plan..",
+            Stream.concat(Stream.of("com.google.ortools.."), Stream.of(CORE_PACKAGES))
+                .toArray(String[]::new))
+        .check(SALLET);
+  }
+
+  @Test
+  void onlyPlanKnowsTheSolver() {
+    Rules.onlyHome("com.google.ortools..", "sallet.plan..").check(SALLET);
+  }
+
+  @Test
+  void cropSeesTheResultsOfLightNotItsWorkings() {
+    Set<String> seen = new TreeSet<>();
+    SALLET.stream()
+        .filter(type -> type.getPackageName().startsWith("sallet.crop"))
+        .flatMap(type -> type.getDirectDependenciesFromSelf().stream())
+        .map(dependency -> dependency.getTargetClass().getBaseComponentType())
+        .filter(type -> type.getPackageName().startsWith("sallet.light"))
+        .forEach(type -> seen.add(type.getSimpleName()));
+    assertThat(seen).isSubsetOf("HourlyLight");
+  }
+
+  @Test
+  void noCycles() {
+    slices().matching("sallet.(*)..").should().beFreeOfCycles().check(SALLET);
+    slices().matching("sallet.app.(*)..").should().beFreeOfCycles().check(SALLET);
+    slices()
+        .matching("sallet.plan.(*)..")
+        .should()
+        .beFreeOfCycles()
+        .allowEmptyShould(true)
+        .check(SALLET);
+  }
+
+  @Test
+  void coreAndPlanDoNotTouchTheWorld() {
+    Rules.noOutsideWorld(PURE).check(SALLET);
+  }
+
+  @Test
+  void coreAndPlanReadNoClock() {
+    Rules.noClock(PURE).check(SALLET);
+  }
+
+  @Test
+  void onlyOneClassOfPlanReadsTheStopwatch() {
+    List<String> readers =
+        Rules.stopwatches(SALLET).stream().filter(name -> !name.startsWith("sallet.app.")).toList();
+    assertThat(readers)
+        .hasSizeLessThanOrEqualTo(1)
+        .allMatch(name -> name.startsWith("sallet.plan."));
+  }
+
+  @Test
+  void coreAndPlanThrowNoUnseededDice() {
+    Rules.noUnseededRandom(PURE).check(SALLET);
+  }
+
+  @Test
+  void coreAndPlanKeepNoState() {
+    Rules.noStaticState(PURE).check(SALLET);
+  }
+
+  @Test
+  void typesOfCoreAreClosed() {
+    Rules.closedTypes(CORE_PACKAGES).check(SALLET);
+  }
+
+  @Test
+  void theRulesNoticeWhatIsWrong() {
+    JavaClasses wrong = new ClassFileImporter().importPackages("sallet.it.wrong");
+    String here = "sallet.it.wrong..";
+    assertThat(
+            Stream.of(
+                Rules.knowsOnly(here, "java.lang.."),
+                Rules.noOutsideWorld(here),
+                Rules.noClock(here),
+                Rules.noUnseededRandom(here),
+                Rules.noStaticState(here),
+                Rules.closedTypes(here)))
+        .allMatch(rule -> rule.evaluate(wrong).hasViolation());
+    assertThat(Rules.stopwatches(wrong)).hasSize(1);
+    assertThat(wrong).extracting(JavaClass::getSimpleName).contains("TouchesTheWorld");
+  }
+}
