@@ -9,7 +9,8 @@ import sallet.plan.SowingPlan;
 /**
  * Checks a sowing plan against the household and the growth model, without knowing how it was made.
  *
- * <p>The size of a group's site is taken from the plan; everything else is worked out anew.
+ * <p>A plan may treat the pots of a group as having less than their part of the tray, never more;
+ * everything else is worked out anew.
  */
 public final class PlanChecker {
   private static final List<Check> CHECKS =

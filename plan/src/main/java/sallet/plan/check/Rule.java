@@ -5,7 +5,7 @@ public enum Rule {
   BOWL_DAYS("There is one bowl a week on bowl day, from the first day on, in order, without gaps."),
   TASK_DAYS("Task days are the household's weekdays on which somebody is at home."),
   DEMAND("A bowl's demand follows who is at home in the seven days from its bowl day."),
-  GROUPS("Pot groups hold pots of the bench, each pot at most once."),
+  GROUPS("Pot groups hold pots of the bench, each pot once, on no more than their own tray area."),
   BATCH("Batches have names of their own, stand in order of date and hold at least one plant."),
   CROP("Only crops that can be planned and that the household wants are sown."),
   SOWING_DAY("A batch is sown on a task day."),
