@@ -1,0 +1,127 @@
+package sallet.plan.check;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sallet.crop.Crop;
+import sallet.crop.HarvestRule;
+import sallet.crop.Stay;
+import sallet.household.Nursery;
+import sallet.plan.Sowing;
+import sallet.plan.Sowing.Course;
+import sallet.plan.Sowing.Pick;
+import sallet.plan.SowingPlan.PotGroup;
+
+/**
+ * Grows each plant again and compares masses, grams and the last day. Lives whose dates are out of
+ * order are left to the checks of dates.
+ */
+final class LifeCheck implements Check {
+  @Override
+  public void examine(Subject subject, List<Fault> faults) {
+    for (Sowing sowing : subject.plan().sowings()) {
+      Optional<Crop> crop = subject.catalogue().find(sowing.crop()).filter(Crop::plannable);
+      for (int i = 0; i < sowing.courses().size(); i++) {
+        Course course = sowing.courses().get(i);
+        if (crop.isPresent() && canGrow(subject, sowing, course)) {
+          examine(subject, sowing, course, crop.get(), MoveCheck.where(sowing, i), faults);
+        }
+      }
+    }
+  }
+
+  private static boolean canGrow(Subject subject, Sowing sowing, Course course) {
+    HomeCalendar calendar = subject.calendar();
+    return course.group() >= 0
+        && course.group() < subject.plan().groups().size()
+        && calendar.holds(sowing.date())
+        && !sowing.emergence().isBefore(sowing.date())
+        && !course.toNursery().isBefore(sowing.emergence())
+        && !course.toBench().isBefore(course.toNursery())
+        && !course.end().isBefore(course.toBench())
+        && !course.end().isAfter(calendar.last())
+        && course.picks().stream().allMatch(pick -> pick.share() >= 0 && pick.share() <= 1)
+        && course.picks().stream()
+            .map(Pick::date)
+            .allMatch(day -> !day.isBefore(sowing.emergence()) && !day.isAfter(course.end()));
+  }
+
+  private static void examine(
+      Subject subject, Sowing sowing, Course course, Crop crop, String where, List<Fault> faults) {
+    PotGroup group = subject.plan().groups().get(course.group());
+    List<Stay> stays = stays(subject, group, sowing.date(), course.toNursery(), course.toBench());
+    lastDay(crop, sowing, course, stays, where, faults);
+    Map<LocalDate, Double> shares = new HashMap<>();
+    course.picks().forEach(pick -> shares.merge(pick.date(), pick.share(), Double::sum));
+    Life life = Life.grow(crop, sowing.emergence(), stays, course.end(), shares);
+    masses(course, crop.harvest().orElseThrow(), life, where, faults);
+    grams(course, life, where, faults);
+  }
+
+  /** Cell, nursery place and pot of one plant. */
+  static List<Stay> stays(
+      Subject subject, PotGroup group, LocalDate sown, LocalDate toNursery, LocalDate toBench) {
+    Nursery nursery = subject.household().nursery();
+    return List.of(
+        new Stay(sown, subject.surroundings().nursery(), nursery.cellAreaCm2()),
+        new Stay(toNursery, subject.surroundings().nursery(), nursery.placeAreaCm2()),
+        new Stay(toBench, subject.surroundings().bench(group), group.siteCm2()));
+  }
+
+  private static void lastDay(
+      Crop crop, Sowing sowing, Course course, List<Stay> stays, String where, List<Fault> faults) {
+    LocalDate last = Life.lastBenchDay(crop, sowing.emergence(), stays, course.end());
+    if (course.end().isAfter(last)) {
+      faults.add(
+          new Fault(Rule.LAST_DAY, where, "end", "at most " + last, course.end().toString()));
+    }
+  }
+
+  private static void masses(
+      Course course, HarvestRule rule, Life life, String where, List<Fault> faults) {
+    for (Pick pick : PickCheck.leafPicks(course)) {
+      double standing = life.standingG(pick.date());
+      if (!(standing >= HarvestRule.PICK_FROM_G * (1 - Close.RELATIVE))) {
+        faults.add(
+            Fault.below(
+                Rule.PICK_MASS,
+                PickCheck.where(where, pick),
+                "standing, g",
+                HarvestRule.PICK_FROM_G,
+                standing));
+      }
+    }
+    double atEnd = life.standingG(course.end());
+    if (course.lifted() && !(atEnd >= rule.liftFromG() * (1 - Close.RELATIVE))) {
+      faults.add(
+          Fault.below(Rule.LIFT_MASS, where, "standing at the lift, g", rule.liftFromG(), atEnd));
+    }
+  }
+
+  private static void grams(Course course, Life life, String where, List<Fault> faults) {
+    for (Pick pick : course.picks()) {
+      double grams = life.pickGrams(pick.date(), pick.share());
+      if (!Close.same(grams, pick.gramsPerPlant())) {
+        faults.add(
+            Fault.number(
+                Rule.PICK_GRAMS,
+                PickCheck.where(where, pick),
+                "edible grams a plant",
+                grams,
+                pick.gramsPerPlant()));
+      }
+    }
+    double cleared = course.lifted() ? 0 : life.leftGrams();
+    if (!Close.same(cleared, course.clearedGrams())) {
+      faults.add(
+          Fault.number(
+              Rule.CLEARED_GRAMS,
+              where,
+              "edible grams a plant cleared away",
+              cleared,
+              course.clearedGrams()));
+    }
+  }
+}

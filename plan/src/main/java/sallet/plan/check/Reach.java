@@ -1,0 +1,96 @@
+package sallet.plan.check;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sallet.crop.Crop;
+import sallet.crop.HarvestRule;
+import sallet.crop.PlaceDays;
+import sallet.crop.Stay;
+import sallet.plan.SowingPlan.PotGroup;
+
+/**
+ * The first bowl day on which anything sown within the plan could be eaten, found by growing
+ * unpicked plants: every crop that may be sown, every task day, the earliest move to the nursery,
+ * every move to the bench, every group of pots.
+ */
+final class Reach {
+  private final Subject subject;
+  private final List<LocalDate> taskDays;
+
+  Reach(Subject subject) {
+    this.subject = subject;
+    this.taskDays = subject.calendar().taskDays();
+  }
+
+  /** The first bowl day that can be served, if there is one. */
+  Optional<LocalDate> firstBowlDay() {
+    LocalDate best = subject.calendar().last().plusDays(1);
+    List<Crop> crops = subject.sowableCrops();
+    for (LocalDate sown : taskDays) {
+      for (Crop crop : crops) {
+        best = earlier(best, crop, sown);
+      }
+    }
+    return subject.calendar().holds(best) ? Optional.of(best) : Optional.empty();
+  }
+
+  private LocalDate earlier(LocalDate best, Crop crop, LocalDate sown) {
+    PlaceDays nursery = subject.surroundings().nursery();
+    OptionalDouble days = crop.germination().daysAt(nursery.meanC(nursery.index(sown)));
+    if (days.isEmpty()) {
+      return best;
+    }
+    LocalDate emergence = BatchCheck.emergence(sown, days.getAsDouble());
+    Optional<LocalDate> toNursery =
+        taskDays.stream().filter(day -> day.isAfter(sown) && !day.isBefore(emergence)).findFirst();
+    if (toNursery.isEmpty()) {
+      return best;
+    }
+    LocalDate first = emergence.plusDays(MoveCheck.YOUNGEST_TO_BENCH);
+    LocalDate last = emergence.plusDays(MoveCheck.OLDEST_TO_BENCH);
+    LocalDate found = best;
+    for (LocalDate toBench : taskDays) {
+      if (toBench.isBefore(first)
+          || toBench.isAfter(last)
+          || toBench.isBefore(toNursery.get())
+          || !toBench.isBefore(found)) {
+        continue;
+      }
+      for (PotGroup group : subject.plan().groups()) {
+        List<Stay> stays = LifeCheck.stays(subject, group, sown, toNursery.get(), toBench);
+        found = firstHarvest(crop, emergence, stays, found.minusDays(1)).orElse(found);
+      }
+    }
+    return found;
+  }
+
+  /** The first bowl day up to {@code horizon} on which an unpicked plant can be eaten. */
+  private Optional<LocalDate> firstHarvest(
+      Crop crop, LocalDate emergence, List<Stay> stays, LocalDate horizon) {
+    LocalDate toBench = stays.get(stays.size() - 1).from();
+    LocalDate leave = Life.lastBenchDay(crop, emergence, stays, horizon);
+    LocalDate last = leave.isBefore(horizon) ? leave : horizon;
+    if (last.isBefore(toBench)) {
+      return Optional.empty();
+    }
+    Life life = Life.grow(crop, emergence, stays, last, Map.of());
+    HarvestRule rule = crop.harvest().orElseThrow();
+    LocalDate firstPick = emergence.plusDays(HarvestRule.FIRST_PICK_DAYS);
+    return subject.calendar().bowlDays().stream()
+        .filter(day -> !day.isBefore(toBench) && !day.isAfter(last))
+        .filter(subject.calendar()::isPickDay)
+        .filter(
+            day -> {
+              double standing = life.standingG(day);
+              boolean leaves =
+                  rule.leafPick()
+                      && !day.isBefore(firstPick)
+                      && standing >= HarvestRule.PICK_FROM_G;
+              return leaves || (day.isAfter(toBench) && standing >= rule.liftFromG());
+            })
+        .findFirst();
+  }
+}
