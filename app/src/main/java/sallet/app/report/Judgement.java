@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sallet.crop.HarvestRule;
 import sallet.crop.SeedCount;
+import sallet.crop.SeedLot;
 import sallet.household.Bench;
 
 /** What in a plan is judgement, common practice or a default, and not measured. */
@@ -31,7 +32,7 @@ final class Judgement {
     lines.add(
         ("Seeds are counted so that enough plants come up in %s of cases; how sure a seed lot's"
                 + " share is taken to be (strength %s) is judgement.")
-            .formatted(Words.percent(SeedCount.CERTAINTY), Math.round(SeedCount.PRIOR_STRENGTH)));
+            .formatted(Words.percent(SeedCount.CERTAINTY), Math.round(SeedLot.PRIOR_STRENGTH)));
     lines.add(
         "Light is reckoned %s cm above the pots' rims, the height of a half-grown plant (judgement)."
             .formatted(Math.round(Bench.CANOPY_ABOVE_POT_M * 100)));
