@@ -94,6 +94,15 @@ final class Eating {
     return value(now[k][w]) + (w == 0 ? 0 : value(nextWeek[k][w - 1]));
   }
 
+  /** Points a bowl loses: grams missing, wasted or of one kind too much. */
+  double lossPoints(int w) {
+    double points = Weights.SHORT * value(missing[w]);
+    for (int k = 0; k < wasted.length; k++) {
+      points += Weights.WASTE * value(wasted[k][w]) + Weights.ONE_KIND * value(excess[k][w]);
+    }
+    return points;
+  }
+
   double missingGrams() {
     return sum(missing);
   }

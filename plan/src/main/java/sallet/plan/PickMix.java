@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * The best picks for plants whose sowing, moves and end are settled: a linear plan of its own over
@@ -23,8 +24,9 @@ final class PickMix implements AutoCloseable {
    * @param value points, seeds and all
    * @param plants the grams to take from each plant
    * @param lives the lives they mix
+   * @param lossByBowl points each bowl loses: grams missing, wasted or of one kind too much
    */
-  record Result(double value, List<Plants> plants, List<Life> lives) {}
+  record Result(double value, List<Plants> plants, List<Life> lives, List<Double> lossByBowl) {}
 
   private final Programme programme;
   private final List<Mixed> mixed = new ArrayList<>();
@@ -115,7 +117,13 @@ final class PickMix implements AutoCloseable {
         }
       }
     }
-    return new Result(value, mixed.stream().map(PickMix::plants).toList(), used);
+    return new Result(
+        value,
+        mixed.stream().map(PickMix::plants).toList(),
+        used,
+        IntStream.range(0, programme.instance.calendar().bowls())
+            .mapToObj(programme.eating::lossPoints)
+            .toList());
   }
 
   private void optimise() {

@@ -26,8 +26,11 @@ final class WholePlants {
   /** New lives are looked for once in so many steps of a dive: each time costs a cold start. */
   private static final int STEPS_PER_PRICING = 10;
 
-  private static final int SHORTEST_STRETCH_DAYS = 35;
-  private static final int LONGEST_STRETCH_DAYS = 98;
+  private static final int SHORTEST_STRETCH = 3;
+  private static final int LONGEST_STRETCH = 9;
+
+  /** Points added to each bowl's loss when one is drawn. */
+  private static final double SMALL_LOSS = 5;
 
   /**
    * @param value points
@@ -72,23 +75,32 @@ final class WholePlants {
     return new Result(bestMix.value(), bestMix.plants(), dives);
   }
 
-  /** The best plan without the plants that stand in a stretch of weeks. */
+  /** The best plan without the plants that are picked in a stretch of weeks around a loss. */
   private Map<Life.Skeleton, Integer> cleared(RandomGenerator random) {
-    int days = instance.calendar().days();
-    int length = random.nextInt(SHORTEST_STRETCH_DAYS, LONGEST_STRETCH_DAYS + 1);
-    int first = random.nextInt(-length / 2, Math.max(1, days - length / 2));
+    int length = random.nextInt(SHORTEST_STRETCH, LONGEST_STRETCH + 1);
+    int first = lossyBowl(random) - random.nextInt(length);
     Map<Life.Skeleton, Integer> kept = new LinkedHashMap<>();
     best.forEach(
         (s, n) -> {
-          long bench = s.course().emergence.toEpochDay() + s.course().bowlDay[0];
-          long end = s.course().emergence.toEpochDay() + s.course().bowlDay[s.end()];
-          long from = instance.calendar().from().toEpochDay() + first;
-          boolean outside = end < from || bench > from + length;
-          if (outside) {
+          int[] bowls = s.course().bowls;
+          if (bowls[s.end()] < first || bowls[0] >= first + length) {
             kept.put(s, n);
           }
         });
     return kept;
+  }
+
+  /** A bowl drawn by what it loses; a bowl without a loss keeps a small chance. */
+  private int lossyBowl(RandomGenerator random) {
+    List<Double> loss = bestMix.lossByBowl();
+    double draw = random.nextDouble(loss.stream().mapToDouble(l -> l + SMALL_LOSS).sum());
+    for (int w = 0; w < loss.size(); w++) {
+      draw -= loss.get(w) + SMALL_LOSS;
+      if (draw < 0) {
+        return w;
+      }
+    }
+    return loss.size() - 1;
   }
 
   private void dive(Map<Life.Skeleton, Integer> counts, Deadline deadline) {
