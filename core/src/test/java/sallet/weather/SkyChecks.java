@@ -218,6 +218,7 @@ public final class SkyChecks implements Checks {
     SkyMoment moment =
         new SkyMoment(
             0,
+            1,
             sun,
             row.number("ghi_Wm2"),
             row.number("dhi_Wm2"),
@@ -225,6 +226,21 @@ public final class SkyChecks implements Checks {
             row.number("dni_extra_Wm2"));
     Plane plane = new Plane(row.number("surface_tilt_deg"), row.number("surface_azimuth_deg"));
     double tolerance = row.number("tolerance");
+    List<Outcome> outcomes = new ArrayList<>(onPlane(row, moment, plane, tolerance));
+    if (row.text("sky").equals("clear TL=3")) {
+      ClearSky clear = ClearSky.of(sun, moment.outsideWm2(), row.number("elev_m"));
+      outcomes.add(Outcome.number("clear, W/m2", moment.globalWm2(), clear.globalWm2(), tolerance));
+      outcomes.add(
+          Outcome.number("clear sky, W/m2", moment.diffuseWm2(), clear.diffuseWm2(), tolerance));
+      outcomes.add(
+          Outcome.number("clear beam, W/m2", moment.beamWm2(), clear.beamWm2(), tolerance));
+    }
+    return outcomes;
+  }
+
+  private static List<Outcome> onPlane(
+      CaseRow row, SkyMoment moment, Plane plane, double tolerance) {
+    SunPosition sun = moment.sun();
     return List.of(
         Outcome.number(
             "air mass", row.number("airmass_rel"), PerezSky.airMass(sun.altitudeDeg()), 0.001),
