@@ -19,9 +19,13 @@ public record ClearSky(double globalWm2, double diffuseWm2, double beamWm2) {
    * @param elevationM above the sea, m
    */
   public static ClearSky of(SunPosition sun, double outsideWm2, double elevationM) {
-    double sine = sun.sinAltitude();
     double mass =
         PerezSky.airMass(sun.altitudeDeg()) * Sun.pressureHPa(elevationM) / Sun.SEA_LEVEL_HPA;
+    return of(sun.sinAltitude(), mass, outsideWm2, elevationM);
+  }
+
+  /** Under a sun whose way through the air is known, 1 straight up at the level of the sea. */
+  static ClearSky of(double sine, double mass, double outsideWm2, double elevationM) {
     double f1 = Math.exp(-elevationM / 8000);
     double f2 = Math.exp(-elevationM / 1250);
     double scale = 5.09e-5 * elevationM + 0.868;

@@ -228,14 +228,30 @@ public final class SkyChecks implements Checks {
     double tolerance = row.number("tolerance");
     List<Outcome> outcomes = new ArrayList<>(onPlane(row, moment, plane, tolerance));
     if (row.text("sky").equals("clear TL=3")) {
-      ClearSky clear = ClearSky.of(sun, moment.outsideWm2(), row.number("elev_m"));
-      outcomes.add(Outcome.number("clear, W/m2", moment.globalWm2(), clear.globalWm2(), tolerance));
-      outcomes.add(
-          Outcome.number("clear sky, W/m2", moment.diffuseWm2(), clear.diffuseWm2(), tolerance));
-      outcomes.add(
-          Outcome.number("clear beam, W/m2", moment.beamWm2(), clear.beamWm2(), tolerance));
+      outcomes.addAll(clearSky(row, folder, moment, tolerance));
     }
     return outcomes;
+  }
+
+  /** The air pressure of the places stands in the file of sun positions. */
+  private static List<Outcome> clearSky(
+      CaseRow row, CaseFolder folder, SkyMoment moment, double tolerance) {
+    double pressure =
+        folder.rows("light/sun_position.csv").stream()
+            .filter(other -> other.text("site").equals(row.text("site")))
+            .findFirst()
+            .orElseThrow()
+            .number("pressure_hPa");
+    ClearSky clear =
+        ClearSky.of(
+            moment.sun().sinAltitude(),
+            row.number("airmass_rel") * pressure / Sun.SEA_LEVEL_HPA,
+            moment.outsideWm2(),
+            row.number("elev_m"));
+    return List.of(
+        Outcome.number("clear, W/m2", moment.globalWm2(), clear.globalWm2(), tolerance),
+        Outcome.number("clear sky, W/m2", moment.diffuseWm2(), clear.diffuseWm2(), tolerance),
+        Outcome.number("clear beam, W/m2", moment.beamWm2(), clear.beamWm2(), tolerance));
   }
 
   private static List<Outcome> onPlane(
