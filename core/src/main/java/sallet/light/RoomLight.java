@@ -94,7 +94,7 @@ public final class RoomLight {
         double[] wm2 = room.atWm2(moment);
         int hour = day * 24 + (int) moment.hour();
         for (int i = 0; i < wm2.length; i++) {
-          daylightUmol[i][hour] += wm2[i] * UMOL_PER_J / MeanSky.MOMENTS_PER_HOUR;
+          daylightUmol[i][hour] += wm2[i] * UMOL_PER_J * moment.lastsHours();
         }
       }
     }

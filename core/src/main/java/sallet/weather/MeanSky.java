@@ -21,10 +21,13 @@ public final class MeanSky {
   /** Sine of the altitude below which the sun's beam is counted with the sky: 1.7 degrees. */
   private static final double LOWEST_SINE = 0.03;
 
+  /** Most light of a dull sky, against a clear one with its sun. Judgement, after Erbs' split. */
+  private static final double BRIGHTEST_DULL_SHARE = 0.5;
+
   private MeanSky() {}
 
   /**
-   * The lit moments of a day, four an hour, each standing for its quarter of an hour.
+   * The lit moments of a day: for each quarter of an hour a sunny and a dull one, sharing its time.
    *
    * @param clock the standard time the day is counted in
    */
@@ -47,7 +50,7 @@ public final class MeanSky {
     for (Moment m : moments) {
       double global = meanWm2 * m.globalShape / globalSum;
       double diffuse = Math.min(global, meanWm2 * diffuseShare * m.diffuseShape / diffuseSum);
-      sky.add(split(m, global, diffuse, normal));
+      sky.addAll(sunnyAndDull(m, global, diffuse, normal, place.elevationM()));
     }
     return sky;
   }
@@ -73,17 +76,39 @@ public final class MeanSky {
     return moments;
   }
 
-  private static SkyMoment split(
-      Moment moment, double globalWm2, double diffuseWm2, double outsideNormalWm2) {
+  /**
+   * A mean sky never stands over a house: it is sunny for a part of the time and dull for the rest.
+   * The sunny part is the mean beam over that of a clear sky; the dull sky has what the clear one
+   * leaves of the mean diffuse light. Sums of sun and sky are kept.
+   */
+  private static List<SkyMoment> sunnyAndDull(
+      Moment moment, double globalWm2, double diffuseWm2, double outsideWm2, double elevationM) {
+    double lasts = 1.0 / MOMENTS_PER_HOUR;
     double sine = moment.sun.sinAltitude();
-    double beam =
-        sine > LOWEST_SINE ? Math.min(outsideNormalWm2, (globalWm2 - diffuseWm2) / sine) : 0;
-    return new SkyMoment(
-        moment.hour,
-        moment.sun,
-        globalWm2,
-        globalWm2 - beam * Math.max(0, sine),
-        beam,
-        outsideNormalWm2);
+    if (sine <= LOWEST_SINE || globalWm2 <= diffuseWm2) {
+      return List.of(dull(moment, lasts, globalWm2, outsideWm2));
+    }
+    ClearSky clear = ClearSky.of(moment.sun, outsideWm2, elevationM);
+    double meanBeam = (globalWm2 - diffuseWm2) / sine;
+    double sunny = Math.min(1, meanBeam / clear.beamWm2());
+    double brightest = Math.max(diffuseWm2, BRIGHTEST_DULL_SHARE * clear.globalWm2());
+    double left = diffuseWm2 - sunny * Math.min(diffuseWm2, clear.diffuseWm2());
+    double dullWm2 = sunny < 1 ? Math.min(brightest, left / (1 - sunny)) : 0;
+    double clearWm2 = (diffuseWm2 - (1 - sunny) * dullWm2) / sunny;
+    double beam = Math.min(outsideWm2, meanBeam / sunny);
+    return List.of(
+        new SkyMoment(
+            moment.hour,
+            lasts * sunny,
+            moment.sun,
+            clearWm2 + beam * sine,
+            clearWm2,
+            beam,
+            outsideWm2),
+        dull(moment, lasts * (1 - sunny), dullWm2, outsideWm2));
+  }
+
+  private static SkyMoment dull(Moment moment, double lastsHours, double wm2, double outsideWm2) {
+    return new SkyMoment(moment.hour, lastsHours, moment.sun, wm2, wm2, 0, outsideWm2);
   }
 }

@@ -1,9 +1,10 @@
 package sallet.weather;
 
 /**
- * The light outdoors at one moment.
+ * The light outdoors at one moment, standing for a while around it.
  *
  * @param hour hours from midnight, standard time
+ * @param lastsHours how long it stands for, h
  * @param sun where the sun stands
  * @param globalWm2 on the flat, W/m²
  * @param diffuseWm2 on the flat from the sky, W/m²
@@ -12,6 +13,7 @@ package sallet.weather;
  */
 public record SkyMoment(
     double hour,
+    double lastsHours,
     SunPosition sun,
     double globalWm2,
     double diffuseWm2,

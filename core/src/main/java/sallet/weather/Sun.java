@@ -26,6 +26,8 @@ public final class Sun {
   /** Mean strength outside the air, W/m². Source: the constant that goes with the series below. */
   private static final double SOLAR_CONSTANT_WM2 = 1366.1;
 
+  static final double SEA_LEVEL_HPA = 1013.25;
+
   private Sun() {}
 
   /**
@@ -101,7 +103,7 @@ public final class Sun {
 
   /** Mean air pressure at an elevation, hPa. Source: ISO 2533 standard atmosphere, below 11 km. */
   static double pressureHPa(double elevationM) {
-    return 1013.25 * Math.pow(1 - 2.25577e-5 * elevationM, 5.25588);
+    return SEA_LEVEL_HPA * Math.pow(1 - 2.25577e-5 * elevationM, 5.25588);
   }
 
   private static double hourOf(ZonedDateTime time) {

@@ -59,7 +59,7 @@ class RoomDaylightTest {
     double outside = 1367;
     double beam = 0.7 * outside * beamShare;
     double diffuse = (0.05 + 0.2 * (1 - beamShare)) * outside * sun.sinAltitude();
-    return new SkyMoment(12, sun, diffuse + beam * sun.sinAltitude(), diffuse, beam, outside);
+    return new SkyMoment(12, 1, sun, diffuse + beam * sun.sinAltitude(), diffuse, beam, outside);
   }
 
   private static List<Point> points(Random random) {
@@ -84,7 +84,8 @@ class RoomDaylightTest {
       SkyMoment sky = moment(random);
       SkyMoment skyAcross =
           new SkyMoment(
-              sky.hour(),
+              12,
+              1,
               new SunPosition(sky.sun().altitudeDeg(), 360 - sky.sun().azimuthDeg()),
               sky.globalWm2(),
               sky.diffuseWm2(),
@@ -132,6 +133,7 @@ class RoomDaylightTest {
       SkyMoment turned =
           new SkyMoment(
               12,
+              1,
               new SunPosition(sky.sun().altitudeDeg(), (sky.sun().azimuthDeg() + turn) % 360),
               sky.globalWm2(),
               sky.diffuseWm2(),
@@ -278,7 +280,7 @@ class RoomDaylightTest {
   void oneClearMomentByHand() {
     Window window = Households.window(Wall.SOUTH, 0.9, 1.2, 1.2, 0.9);
     Room room = Households.room(0, List.of(window));
-    SkyMoment clear = new SkyMoment(12, new SunPosition(30, 180), 250, 0, 500, 1400);
+    SkyMoment clear = new SkyMoment(12, 1, new SunPosition(30, 180), 250, 0, 500, 1400);
     double absorbed = 40.32 * (1 - 0.56500);
     double falling = 500 * 0.866025 * 0.81563 * (7.2 * 0.3 + 11.7 * 0.6) / 18.9;
     double rising = 250 * 0.2 / 2 * 0.73431 * (7.2 * 0.8 + 7.02 * 0.6) / 14.22;
@@ -310,7 +312,7 @@ class RoomDaylightTest {
             0,
             plain.air(),
             plain.windows());
-    SkyMoment sky = new SkyMoment(12, new SunPosition(40, 0), 180, 100, 124.5, 1400);
+    SkyMoment sky = new SkyMoment(12, 1, new SunPosition(40, 0), 180, 100, 124.5, 1400);
     double even = PerezSky.of(sky).evenWm2();
     double[] light = new RoomDaylight(black, List.of(new Point(1.5, 1.0, 0.87))).atWm2(sky);
     assertThat(light[0]).isEqualTo(even * 0.08253 * 0.8 * 0.92, within(0.03));

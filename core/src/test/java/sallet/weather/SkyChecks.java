@@ -218,6 +218,7 @@ public final class SkyChecks implements Checks {
     SkyMoment moment =
         new SkyMoment(
             0,
+            1,
             sun,
             row.number("ghi_Wm2"),
             row.number("dhi_Wm2"),
@@ -225,6 +226,37 @@ public final class SkyChecks implements Checks {
             row.number("dni_extra_Wm2"));
     Plane plane = new Plane(row.number("surface_tilt_deg"), row.number("surface_azimuth_deg"));
     double tolerance = row.number("tolerance");
+    List<Outcome> outcomes = new ArrayList<>(onPlane(row, moment, plane, tolerance));
+    if (row.text("sky").equals("clear TL=3")) {
+      outcomes.addAll(clearSky(row, folder, moment, tolerance));
+    }
+    return outcomes;
+  }
+
+  /** The air pressure of the places stands in the file of sun positions. */
+  private static List<Outcome> clearSky(
+      CaseRow row, CaseFolder folder, SkyMoment moment, double tolerance) {
+    double pressure =
+        folder.rows("light/sun_position.csv").stream()
+            .filter(other -> other.text("site").equals(row.text("site")))
+            .findFirst()
+            .orElseThrow()
+            .number("pressure_hPa");
+    ClearSky clear =
+        ClearSky.of(
+            moment.sun().sinAltitude(),
+            row.number("airmass_rel") * pressure / Sun.SEA_LEVEL_HPA,
+            moment.outsideWm2(),
+            row.number("elev_m"));
+    return List.of(
+        Outcome.number("clear, W/m2", moment.globalWm2(), clear.globalWm2(), tolerance),
+        Outcome.number("clear sky, W/m2", moment.diffuseWm2(), clear.diffuseWm2(), tolerance),
+        Outcome.number("clear beam, W/m2", moment.beamWm2(), clear.beamWm2(), tolerance));
+  }
+
+  private static List<Outcome> onPlane(
+      CaseRow row, SkyMoment moment, Plane plane, double tolerance) {
+    SunPosition sun = moment.sun();
     return List.of(
         Outcome.number(
             "air mass", row.number("airmass_rel"), PerezSky.airMass(sun.altitudeDeg()), 0.001),
