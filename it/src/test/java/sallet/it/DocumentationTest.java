@@ -90,7 +90,7 @@ class DocumentationTest {
     Run run = Run.of(folder, call.toArray(String[]::new));
     assertThat(run.status()).as(run.err()).isZero();
     assertThat(run.out()).isNotBlank();
-    assertThat(run.err()).doesNotContain("Exception", "WARNING");
+    assertThat(run.err()).doesNotContain("Exception", "WARNING", ".cc:");
   }
 
   private void copyExamples() throws IOException {
