@@ -96,7 +96,7 @@ public final class RandomHouseholds {
 
   private Wish wish(long seed) {
     LocalDate from = NEW_YEAR.plusDays(whole(0, 364));
-    int bowls = in(size.bowls());
+    int bowls = chance(0.9) ? size.bowls().most() - whole(0, 2) : in(size.bowls());
     int people = whole(1, 4);
     Room room = room();
     Bench bench = bench(room);
@@ -124,7 +124,8 @@ public final class RandomHouseholds {
             i -> {
               LocalDate away = from.plusDays(whole(0, 7 * bowls));
               int who = chance(0.5) ? people : whole(1, people);
-              return new Absence(away, away.plusDays(whole(0, 20)), who);
+              return new Absence(
+                  away, away.plusDays(chance(0.7) ? whole(0, 9) : whole(0, 30)), who);
             })
         .toList();
   }
@@ -133,7 +134,7 @@ public final class RandomHouseholds {
     List<String> names =
         shuffled(catalogue.all().stream().filter(Crop::plannable).map(Crop::name).toList());
     List<String> want = names.subList(0, in(size.crops()));
-    return new CropWishes(want, chance(0.1) ? List.of(want.get(0)) : List.of());
+    return new CropWishes(want, chance(0.06) ? List.of(want.get(0)) : List.of());
   }
 
   private Place place() {
@@ -183,9 +184,9 @@ public final class RandomHouseholds {
   }
 
   private AirClimate air() {
-    double day = real(8, 28);
+    double day = chance(0.7) ? real(17, 25) : real(8, 28);
     double fall = real(0, 6);
-    if (chance(0.5)) {
+    if (chance(0.7)) {
       return new AirClimate(
           Collections.nCopies(12, day), Collections.nCopies(12, day - fall), 55, 450);
     }
@@ -245,16 +246,16 @@ public final class RandomHouseholds {
         bench.yM() + real(0, bench.depthM()),
         real(0.2, 1.2),
         real(0.1, 0.4),
-        real(15, 200),
+        real(30, 250),
         real(1.5, 2.8),
         real(0.3, 0.7),
         LocalTime.of(whole(0, 23), chance(0.7) ? 0 : 30),
-        chance(0.7) ? whole(8, 20) : real(0, 24),
+        chance(0.8) ? whole(10, 20) : real(0, 24),
         chance(0.7) ? 1 : real(0.2, 1));
   }
 
   private Nursery nursery() {
-    double dayC = real(10, 28);
+    double dayC = chance(0.8) ? real(17, 25) : real(5, 32);
     return new Nursery(
         in(size.cells()),
         in(size.places()),

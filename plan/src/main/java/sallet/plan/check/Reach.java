@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import sallet.crop.Crop;
 import sallet.crop.HarvestRule;
 import sallet.crop.PlaceDays;
@@ -13,8 +14,8 @@ import sallet.plan.SowingPlan.PotGroup;
 
 /**
  * The first bowl day on which anything sown within the plan could be eaten, found by growing
- * unpicked plants: every crop that may be sown, every task day, the earliest move to the nursery,
- * every move to the bench, every group of pots.
+ * unpicked plants: every crop that may be sown, every task day, the earliest move to the nursery
+ * and every group of pots.
  */
 final class Reach {
   private final Subject subject;
@@ -25,46 +26,54 @@ final class Reach {
     this.taskDays = subject.calendar().taskDays();
   }
 
-  /** The first bowl day that can be served, if there is one. */
-  Optional<LocalDate> firstBowlDay() {
+  /** The first bowl day that plants can serve which move to the bench as soon as they may. */
+  Optional<LocalDate> withEarliestMoves() {
+    return firstBowlDay(1);
+  }
+
+  /** The first bowl day that plants can serve which move to the bench on any day they may. */
+  Optional<LocalDate> withAnyMoves() {
+    return firstBowlDay(taskDays.size());
+  }
+
+  private Optional<LocalDate> firstBowlDay(int movesToTry) {
     LocalDate best = subject.calendar().last().plusDays(1);
     List<Crop> crops = subject.sowableCrops();
     for (LocalDate sown : taskDays) {
       for (Crop crop : crops) {
-        best = earlier(best, crop, sown);
+        best = earlier(best, crop, sown, movesToTry);
       }
     }
     return subject.calendar().holds(best) ? Optional.of(best) : Optional.empty();
   }
 
-  private LocalDate earlier(LocalDate best, Crop crop, LocalDate sown) {
+  private LocalDate earlier(LocalDate best, Crop crop, LocalDate sown, int movesToTry) {
     PlaceDays nursery = subject.surroundings().nursery();
     OptionalDouble days = crop.germination().daysAt(nursery.meanC(nursery.index(sown)));
     if (days.isEmpty()) {
       return best;
     }
     LocalDate emergence = BatchCheck.emergence(sown, days.getAsDouble());
-    Optional<LocalDate> toNursery =
-        taskDays.stream().filter(day -> day.isAfter(sown) && !day.isBefore(emergence)).findFirst();
-    if (toNursery.isEmpty()) {
-      return best;
-    }
-    LocalDate first = emergence.plusDays(MoveCheck.YOUNGEST_TO_BENCH);
-    LocalDate last = emergence.plusDays(MoveCheck.OLDEST_TO_BENCH);
+    LocalDate youngest = emergence.plusDays(MoveCheck.YOUNGEST_TO_BENCH);
+    LocalDate oldest = emergence.plusDays(MoveCheck.OLDEST_TO_BENCH);
+    List<LocalDate> toBenchDays = taskDaysFrom(youngest).limit(movesToTry).toList();
     LocalDate found = best;
-    for (LocalDate toBench : taskDays) {
-      if (toBench.isBefore(first)
-          || toBench.isAfter(last)
-          || toBench.isBefore(toNursery.get())
-          || !toBench.isBefore(found)) {
-        continue;
+    for (LocalDate toBench : toBenchDays) {
+      if (toBench.isAfter(oldest) || !toBench.isBefore(found)) {
+        break;
       }
+      LocalDate firstAfterSowing = emergence.isAfter(sown) ? emergence : sown.plusDays(1);
+      LocalDate toNursery = taskDaysFrom(firstAfterSowing).findFirst().orElse(toBench);
       for (PotGroup group : subject.plan().groups()) {
-        List<Stay> stays = LifeCheck.stays(subject, group, sown, toNursery.get(), toBench);
+        List<Stay> stays = LifeCheck.stays(subject, group, sown, toNursery, toBench);
         found = firstHarvest(crop, emergence, stays, found.minusDays(1)).orElse(found);
       }
     }
     return found;
+  }
+
+  private Stream<LocalDate> taskDaysFrom(LocalDate first) {
+    return taskDays.stream().filter(day -> !day.isBefore(first));
   }
 
   /** The first bowl day up to {@code horizon} on which an unpicked plant can be eaten. */

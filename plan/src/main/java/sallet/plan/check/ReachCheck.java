@@ -3,17 +3,28 @@ package sallet.plan.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import sallet.plan.BowlWeek;
 
-/** Which bowls are called out of reach. */
+/**
+ * Which bowls are called out of reach.
+ *
+ * <p>A bowl is possible when some plant that keeps the rules could serve it, and certain a week
+ * after the first that plants with the earliest moves can serve. A plan may call a bowl that is
+ * possible and not yet certain either way.
+ */
 final class ReachCheck {
   private final List<Fault> faults = new ArrayList<>();
   private final List<Fault> notes = new ArrayList<>();
 
   ReachCheck(Subject subject) {
-    Optional<LocalDate> first = new Reach(subject).firstBowlDay();
-    subject.plan().weeks().forEach(week -> examine(first, week));
+    Reach reach = new Reach(subject);
+    LocalDate never = subject.calendar().last().plusWeeks(1);
+    LocalDate possible = reach.withAnyMoves().orElse(never);
+    LocalDate certain = reach.withEarliestMoves().orElse(never).plusWeeks(1);
+    for (BowlWeek week : subject.plan().weeks()) {
+      flag(week, possible, certain);
+      grams(week);
+    }
   }
 
   /** Weeks wrongly called within or out of reach, and weeks out of reach with grams in them. */
@@ -21,31 +32,33 @@ final class ReachCheck {
     return faults;
   }
 
-  /** The one week that a careful plan may call out of reach though it is not. */
+  /** Weeks called out of reach though they are possible, before they are certain. */
   List<Fault> notes() {
     return notes;
   }
 
-  private void examine(Optional<LocalDate> first, BowlWeek week) {
-    String where = BowlCheck.where(week);
-    boolean inReach = first.isPresent() && !week.bowlDay().isBefore(first.get());
-    if (inReach != week.reachable()) {
-      Fault fault =
-          new Fault(
-              Rule.REACHABLE,
-              where,
-              "within reach",
-              inReach + ", first bowl " + first.map(LocalDate::toString).orElse("none"),
-              "" + week.reachable());
-      boolean firstInReach = first.isPresent() && week.bowlDay().isBefore(first.get().plusDays(7));
-      (inReach && firstInReach ? notes : faults).add(fault);
+  private void flag(BowlWeek week, LocalDate possible, LocalDate certain) {
+    boolean inReach = !week.bowlDay().isBefore(possible);
+    if (inReach == week.reachable()) {
+      return;
     }
+    Fault fault =
+        new Fault(
+            Rule.REACHABLE,
+            BowlCheck.where(week),
+            "within reach",
+            inReach + ", possible from " + possible + ", certain from " + certain,
+            "" + week.reachable());
+    (inReach && week.bowlDay().isBefore(certain) ? notes : faults).add(fault);
+  }
+
+  private void grams(BowlWeek week) {
     if (!week.reachable()
         && !(week.harvestGrams() == 0 && week.plannedGrams() == 0 && week.kinds().isEmpty())) {
       faults.add(
           new Fault(
               Rule.REACHABLE,
-              where,
+              BowlCheck.where(week),
               "grams out of reach",
               "none",
               week.harvestGrams() + " picked, " + week.plannedGrams() + " eaten"));
