@@ -14,7 +14,6 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sallet.crop.Catalogue;
-import sallet.crop.SmallCatalogue;
 import sallet.household.Absence;
 import sallet.household.AirClimate;
 import sallet.household.Bench;
@@ -49,7 +48,7 @@ public final class PorchPlan {
   private PorchPlan() {}
 
   public static Catalogue catalogue() {
-    return SmallCatalogue.of();
+    return Catalogue.builtIn();
   }
 
   public static Household household() {

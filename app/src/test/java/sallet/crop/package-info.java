@@ -1,5 +1,0 @@
-/** Crops for tests of reports. */
-@NullMarked
-package sallet.crop;
-
-import org.jspecify.annotations.NullMarked;
