@@ -34,7 +34,8 @@ final class RoomDaylight {
       Glazing glazing = Glazing.of(window);
       List<Opening> openings =
           points.stream().map(p -> Opening.of(room, window, p.xM, p.yM, p.zM)).toList();
-      windows.add(new WindowLight(room, window, glazing, openings));
+      windows.add(
+          new WindowLight(room, window, glazing, InnerReflection.of(room, window), openings));
       for (int i = 0; i < sky.length; i++) {
         sky[i] =
             sky[i].plus(

@@ -24,14 +24,19 @@ final class WindowLight {
   /**
    * @param openings the window as each point sees it
    */
-  WindowLight(Room room, Window window, Glazing glazing, List<Opening> openings) {
+  WindowLight(
+      Room room,
+      Window window,
+      Glazing glazing,
+      InnerReflection reflection,
+      List<Opening> openings) {
     this.plane = new Plane(90, window.wall().azimuthDeg() + room.turnDeg());
     this.skylineDeg = window.skylineDeg();
     this.glazing = glazing;
     this.passes = passes(window);
     this.glassM2 = window.widthM() * window.heightM();
     this.albedo = room.outdoorAlbedo();
-    this.reflection = InnerReflection.of(room, window);
+    this.reflection = reflection;
     this.distanceM = openings.stream().mapToDouble(Opening::distanceM).toArray();
     this.clear = openings.stream().map(Opening::clear).toArray(Rectangle[]::new);
   }

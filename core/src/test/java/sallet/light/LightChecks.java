@@ -28,6 +28,7 @@ public final class LightChecks implements Checks {
     checks.put("light/lamp_uniformity.csv", LightChecks::lampUniformity);
     checks.put("light/lamp_distribution_flux.csv", LightChecks::lampFlux);
     checks.put("light/average_daylight_factor.csv", LightChecks::averageDaylightFactor);
+    checks.put("light/end_to_end_monthly_dli.csv", new EndToEndCheck());
     return Map.copyOf(checks);
   }
 

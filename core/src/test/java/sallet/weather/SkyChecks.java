@@ -125,11 +125,15 @@ public final class SkyChecks implements Checks {
   private static List<Outcome> hourlySplit(CaseRow row, CaseFolder folder) {
     double global = row.number("ghi_Wm2");
     double sine = Math.cos(Math.toRadians(row.number("zenith_deg")));
-    double clearness = DiffuseFraction.clearness(global, row.number("dni_extra_Wm2"), sine);
+    double clearness = row.number("kt");
     double tolerance = row.number("tolerance");
     double erbs = global * DiffuseFraction.erbsHourly(clearness);
     return List.of(
-        Outcome.number("clearness", row.number("kt"), clearness, 1e-5),
+        Outcome.number(
+            "clearness",
+            clearness,
+            DiffuseFraction.clearness(global, row.number("dni_extra_Wm2"), sine),
+            1e-5),
         Outcome.number(
             "outside the air, W/m2",
             row.number("dni_extra_Wm2"),
