@@ -47,6 +47,29 @@ class MeanSkyTest {
     }
   }
 
+  /**
+   * The day's share of sky light stays that of the monthly split though the moments part it into
+   * sunny and dull time; a little beam of the lowest sun is counted with the sky.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {-43.5, -20, 5, 35, 51.5})
+  void sunnyAndDullTimeKeepTheSkysShare(double latitude) {
+    for (int d = 10; d < 365; d += 30) {
+      LocalDate day = LocalDate.of(2027, 1, 1).plusDays(d);
+      double global = 0;
+      double diffuse = 0;
+      for (SkyMoment m : sky(latitude, day)) {
+        global += m.globalWm2() * m.lastsHours();
+        diffuse += m.diffuseWm2() * m.lastsHours();
+      }
+      double outside = DailyRadiation.outsideAirMegaJoules(latitude, day.getDayOfYear());
+      double sunset = DailyRadiation.sunsetAngleRad(latitude, day.getDayOfYear());
+      double share =
+          DiffuseFraction.erbsMonthly(global * 3600e-6 / outside, Math.toDegrees(sunset));
+      assertThat(diffuse / global).as(day.toString()).isEqualTo(share, within(0.02));
+    }
+  }
+
   @Test
   void polarNightIsDarkAndPolarDayNeverEnds() {
     assertThat(sky(69.65, LocalDate.of(2027, 12, 21))).isEmpty();
