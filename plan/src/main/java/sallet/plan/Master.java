@@ -214,6 +214,12 @@ final class Master implements AutoCloseable {
     Objects.requireNonNull(held.get(skeleton)).row.setLb(plants);
   }
 
+  /** Holds these skeletons and no others. */
+  void holdOnly(Map<Life.Skeleton, Integer> counts) {
+    held.forEach((s, h) -> h.row.setLb(counts.getOrDefault(s, 0)));
+    counts.forEach(this::hold);
+  }
+
   private MPConstraint rowOf(Life life) {
     return Objects.requireNonNull(held.get(life.skeleton())).row;
   }

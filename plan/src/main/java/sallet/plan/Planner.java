@@ -102,12 +102,12 @@ public final class Planner {
               linear.value(),
               clock.seconds()));
       WholePlants.Result whole =
-          new WholePlants(instance, graphs, cellsPerPlant, exact, progress)
+          new WholePlants(
+                  instance, graphs, cellsPerPlant, exact, new SplittableRandom(SEED), progress)
               .solve(
                   linear.bound(),
                   WORTH_A_DIVE * instance.calendar().bowls(),
-                  new Deadline(effort.integer()),
-                  new SplittableRandom(SEED));
+                  new Deadline(effort.integer()));
       steps.add(
           String.format(
               Locale.ROOT,

@@ -1,12 +1,14 @@
 package sallet.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.random.RandomGenerator;
 
@@ -23,8 +25,11 @@ final class WholePlants {
   /** A fraction above this is made whole at once. */
   private static final double NEARLY_WHOLE = 0.8;
 
-  /** New lives are looked for once in so many steps of a dive: each time costs a cold start. */
-  private static final int STEPS_PER_PRICING = 10;
+  /** New lives are looked for once in so many steps: each time costs the solver its last basis. */
+  private static final int STEPS_PER_PRICING = 60;
+
+  /** A fraction this near to the largest may be made whole in its stead. */
+  private static final double RIVAL = 0.8;
 
   private static final int SHORTEST_STRETCH = 3;
   private static final int LONGEST_STRETCH = 9;
@@ -44,55 +49,73 @@ final class WholePlants {
   private final double[] cellsPerPlant;
   private final Master master;
   private final Consumer<String> progress;
-  private Map<Life.Skeleton, Integer> best = Map.of();
-  private PickMix.Result bestMix;
+  private final RandomGenerator random;
   private int dives;
+
+  /** Whole plants of each skeleton with their best picks. */
+  private record Choice(Map<Life.Skeleton, Integer> counts, PickMix.Result mix) {
+    double value() {
+      return mix.value();
+    }
+  }
 
   WholePlants(
       Instance instance,
       List<LifeGraph> graphs,
       double[] cellsPerPlant,
       Master master,
+      RandomGenerator random,
       Consumer<String> progress) {
     this.instance = instance;
     graphs.forEach(g -> this.graphs.put(g.course, g));
     this.cellsPerPlant = cellsPerPlant;
     this.master = master;
+    this.random = random;
     this.progress = progress;
-    this.bestMix = PickMix.of(instance, this.graphs, Map.of(), Map.of());
   }
 
   /**
    * @param bound no plan costs less; the search ends when it is nearly reached
    * @param worth points not worth another dive
    */
-  Result solve(double bound, double worth, Deadline deadline, RandomGenerator random) {
-    dive(new LinkedHashMap<>(), deadline);
-    while (!deadline.over() && bestMix.value() - bound > worth) {
-      Map<Life.Skeleton, Integer> kept = cleared(random);
-      dive(kept, deadline);
+  Result solve(double bound, double worth, Deadline deadline) {
+    Choice nothing = withPicks(Map.of());
+    Choice best = dive(Map.of(), nothing, deadline).orElse(nothing);
+    tell(best);
+    while (!deadline.over() && best.value() - bound > worth) {
+      Optional<Choice> found = dive(cleared(best), best, deadline);
+      if (found.isPresent() && found.get().value() < best.value() - 1e-6) {
+        best = found.get();
+        tell(best);
+      }
     }
-    return new Result(bestMix.value(), bestMix.plants(), dives);
+    return new Result(best.value(), best.mix().plants(), dives);
   }
 
-  /** The best plan without the plants that are picked in a stretch of weeks around a loss. */
-  private Map<Life.Skeleton, Integer> cleared(RandomGenerator random) {
+  private void tell(Choice best) {
+    progress.accept(
+        String.format(Locale.ROOT, "Whole plants, dive %d: %.0f points", dives, best.value()));
+  }
+
+  /** A choice without the plants that are picked in a stretch of weeks around a loss. */
+  private Map<Life.Skeleton, Integer> cleared(Choice choice) {
     int length = random.nextInt(SHORTEST_STRETCH, LONGEST_STRETCH + 1);
-    int first = lossyBowl(random) - random.nextInt(length);
+    int first = lossyBowl(choice.mix().lossByBowl()) - random.nextInt(length);
     Map<Life.Skeleton, Integer> kept = new LinkedHashMap<>();
-    best.forEach(
-        (s, n) -> {
-          int[] bowls = s.course().bowls;
-          if (bowls[s.end()] < first || bowls[0] >= first + length) {
-            kept.put(s, n);
-          }
-        });
+    choice
+        .counts()
+        .forEach(
+            (s, n) -> {
+              int[] bowls = s.course().bowls;
+              if (bowls[s.end()] < first || bowls[0] >= first + length) {
+                kept.put(s, n);
+              }
+            });
     return kept;
   }
 
   /** A bowl drawn by what it loses; a bowl without a loss keeps a small chance. */
-  private int lossyBowl(RandomGenerator random) {
-    List<Double> loss = bestMix.lossByBowl();
+  private int lossyBowl(List<Double> loss) {
     double draw = random.nextDouble(loss.stream().mapToDouble(l -> l + SMALL_LOSS).sum());
     for (int w = 0; w < loss.size(); w++) {
       draw -= loss.get(w) + SMALL_LOSS;
@@ -103,27 +126,32 @@ final class WholePlants {
     return loss.size() - 1;
   }
 
-  private void dive(Map<Life.Skeleton, Integer> counts, Deadline deadline) {
+  /**
+   * Whole plants around those kept; empty when it cannot become better than the plan at hand, or
+   * the time is over.
+   */
+  private Optional<Choice> dive(
+      Map<Life.Skeleton, Integer> kept, Choice atHand, Deadline deadline) {
     dives++;
+    Map<Life.Skeleton, Integer> counts = new LinkedHashMap<>(kept);
     FreePlaces free = new FreePlaces(instance, cellsPerPlant);
     counts.forEach(free::take);
-    best.forEach((s, n) -> master.hold(s, counts.getOrDefault(s, 0)));
-    counts.forEach(master::hold);
-    for (int step = 0; master.solve(); step++) {
-      if (master.value() >= bestMix.value() || (deadline.over() && !best.isEmpty())) {
-        break;
+    master.holdOnly(counts);
+    boolean first = atHand.counts().isEmpty();
+    for (int step = first ? 1 : random.nextInt(STEPS_PER_PRICING); master.solve(); step++) {
+      if (!first && (master.value() >= atHand.value() || deadline.over())) {
+        return Optional.empty();
       }
-      if (step % STEPS_PER_PRICING == STEPS_PER_PRICING - 1) {
+      if (step % STEPS_PER_PRICING == 0) {
         master.addBetter();
       }
       List<Life.Skeleton> raised = raise(counts, free);
       if (raised.isEmpty()) {
-        break;
+        return Optional.of(withPicks(counts));
       }
       raised.forEach(s -> master.hold(s, counts.getOrDefault(s, 0)));
     }
-    keepIfBetter(counts);
-    counts.keySet().forEach(s -> master.hold(s, 0));
+    return Optional.empty();
   }
 
   /** Makes the most nearly whole skeletons whole; tells which changed. */
@@ -140,6 +168,11 @@ final class WholePlants {
               }
             });
     parts.sort(Comparator.comparingDouble(Part::more).reversed());
+    if (!parts.isEmpty() && parts.get(0).more < NEARLY_WHOLE) {
+      double most = parts.get(0).more;
+      long rivals = parts.stream().filter(p -> p.more >= RIVAL * most).count();
+      Collections.swap(parts, 0, random.nextInt((int) rivals));
+    }
     List<Life.Skeleton> raised = new ArrayList<>();
     for (Part part : parts) {
       if (!raised.isEmpty() && part.more < NEARLY_WHOLE) {
@@ -159,7 +192,7 @@ final class WholePlants {
     return raised;
   }
 
-  private void keepIfBetter(Map<Life.Skeleton, Integer> counts) {
+  private Choice withPicks(Map<Life.Skeleton, Integer> counts) {
     Map<Life.Skeleton, List<Life>> known = new HashMap<>();
     for (Life life : master.lives()) {
       if (counts.containsKey(life.skeleton())) {
@@ -168,11 +201,6 @@ final class WholePlants {
     }
     PickMix.Result mix = PickMix.of(instance, graphs, counts, known);
     mix.lives().forEach(master::add);
-    if (mix.value() < bestMix.value()) {
-      bestMix = mix;
-      best = new LinkedHashMap<>(counts);
-      progress.accept(
-          String.format(Locale.ROOT, "Whole plants, dive %d: %.0f points", dives, mix.value()));
-    }
+    return new Choice(counts, mix);
   }
 }
