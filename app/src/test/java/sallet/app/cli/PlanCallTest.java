@@ -4,13 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -181,6 +190,55 @@ class PlanCallTest {
     int status = Main.run(terminal, "plan", file(SMALL + LAMP), "--weeks", "6", "--seconds", "1");
 
     assertThat(status).isZero();
+  }
+
+  @Test
+  void ourOwnFaultIsOneSentenceAndATraceOnlyWhenAsked() throws IOException {
+    assertThat(failing(false)).contains("Sallet itself failed here").doesNotContain("\tat ");
+    assertThat(failing(true)).contains("Sallet itself failed here", "\tat sallet.app.cli");
+  }
+
+  /** What is said when the program's inside breaks: here, a clock without a time. */
+  private String failing(boolean trace) throws IOException {
+    Clock broken =
+        new Clock() {
+          @Override
+          public ZoneId getZone() {
+            return ZoneOffset.UTC;
+          }
+
+          @Override
+          public Clock withZone(ZoneId zone) {
+            return this;
+          }
+
+          @Override
+          public Instant instant() {
+            throw new IllegalStateException("no time");
+          }
+        };
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    PrintStream told = new PrintStream(err, true, StandardCharsets.UTF_8);
+    Terminal terminal = new Terminal(told, told, broken, trace);
+
+    assertThat(Main.run(terminal, "plan", file(SMALL + LAMP))).isEqualTo(1);
+    return err.toString(StandardCharsets.UTF_8) + "\n";
+  }
+
+  @Test
+  void faultsInJsonKeepToTheirSchema() throws IOException {
+    JsonSchema schema;
+    Path published = Path.of("../docs/schema/faults.schema.json");
+    try (InputStream in = Files.newInputStream(published)) {
+      schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
+    }
+    String wrongFile = Call.of("plan", file("a: 1\n"), "--json").out();
+    String wrongCall = Call.of("plan", "--json").out();
+    String noAnswer = Call.of("plan", file(SMALL + DARK), "--json", "--seconds=1").out();
+    for (String answer : List.of(wrongFile, wrongCall, noAnswer)) {
+      assertThat(schema.validate(new ObjectMapper().readTree(answer))).as(answer).isEmpty();
+    }
+    assertThat(schema.validate(new ObjectMapper().readTree("{\"status\": 0}"))).isNotEmpty();
   }
 
   private String file(String text) throws IOException {
