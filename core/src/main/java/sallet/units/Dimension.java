@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * <p>Factors marked in NIST SP 811 (2008), appendix B, as exact are exact here. Those of the US
  * gallon, quart, pint and fluid ounce follow from 1 gal = 231 in³ (SP 811, appendix B.6, note to
- * gallon).
+ * gallon). 1 Btu is the International Table unit of 1055.05585262 J (SP 811, appendix B.6).
  */
 public enum Dimension {
   LENGTH(
@@ -60,7 +60,13 @@ public enum Dimension {
       Unit.of("MJ/m²", 1, "MJ/m2/d", "MJ/m2/day", "MJm-2", "MJm-2d-1"),
       Unit.of("kWh/m²", 3.6, "kWh/m2/d", "kWh/m2/day", "kWhm-2", "kWhm-2d-1"),
       Unit.of("Wh/m²", 0.0036, "Wh/m2/d", "Wh/m2/day", "Whm-2"),
-      Unit.of("Btu/ft²", 0.01135653, "BTU/ft2", "Btu/ft2/d", "BTU/ft2/day", "Btu/ft2/day")),
+      Unit.of(
+          "Btu/ft²",
+          1055.05585262e-6 / 0.09290304,
+          "BTU/ft2",
+          "Btu/ft2/d",
+          "BTU/ft2/day",
+          "Btu/ft2/day")),
   ANGLE("an angle", Unit.of("°", 1, "deg", "degree", "degrees"));
 
   private final String what;

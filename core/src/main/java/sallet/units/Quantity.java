@@ -3,6 +3,7 @@ package sallet.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -48,7 +49,7 @@ public record Quantity(Dimension dimension, double written, Unit unit) {
     }
     String unit = part.group(2).strip();
     if (unit.isEmpty()) {
-      throw new NotAQuantity("has no unit; " + example(dimension, part.group(1)));
+      throw new NotAQuantity("has no unit; add " + known(dimension));
     }
     Optional<Unit> known = dimension.unit(unit);
     if (known.isEmpty()) {
@@ -103,30 +104,35 @@ public record Quantity(Dimension dimension, double written, Unit unit) {
     Matcher comma = DECIMAL_COMMA.matcher(line);
     if (comma.matches()) {
       String rest = comma.group(3) == null ? "" : comma.group(3);
+      String asThousands =
+          comma.group(2).length() == 3
+              ? ", or " + comma.group(1) + comma.group(2) + rest + " without the comma"
+              : "";
       throw new NotAQuantity(
           "has a comma in its number; write "
               + comma.group(1)
               + "."
               + comma.group(2)
               + rest
-              + " with a decimal point, and thousands without a comma");
+              + " with a decimal point"
+              + asThousands);
     }
   }
 
   private static String unknownUnit(String unit, Dimension dimension) {
-    StringBuilder known = new StringBuilder();
-    for (Unit one : dimension.units()) {
-      known.append(known.isEmpty() ? "" : ", ").append(one.symbol());
-    }
-    return "is not " + dimension.what() + ": the unit is \"" + unit + "\", known are " + known;
+    return "is not " + dimension.what() + ": the unit is \"" + unit + "\"; use " + known(dimension);
+  }
+
+  private static String known(Dimension dimension) {
+    List<String> symbols = dimension.units().stream().map(Unit::symbol).toList();
+    int last = symbols.size() - 1;
+    return last == 0
+        ? symbols.get(0)
+        : String.join(", ", symbols.subList(0, last)) + " or " + symbols.get(last);
   }
 
   private static String example(Dimension dimension) {
-    return example(dimension, "10");
-  }
-
-  private static String example(Dimension dimension, String number) {
-    return "write it like " + number + gap(dimension.base()) + dimension.base().symbol();
+    return "write it like 10" + gap(dimension.base()) + dimension.base().symbol();
   }
 
   private static String gap(Unit unit) {

@@ -74,7 +74,8 @@ final class BenchChecks {
   }
 
   private void assumedLamp(Lamp lamp) {
-    if (bench.heightM() + lamp.heightAboveBenchM() > room.heightM() + SLACK_M) {
+    boolean plantsFit = bench.canopyHeightM() <= room.heightM() + SLACK_M;
+    if (plantsFit && bench.heightM() + lamp.heightAboveBenchM() > room.heightM() + SLACK_M) {
       faults.add(
           "lamp",
           0,

@@ -3,6 +3,7 @@ package sallet.app.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
 import sallet.household.CropWishes;
@@ -39,10 +40,16 @@ final class CropChecks {
   }
 
   private List<String> named(String path, boolean toPlan, List<String> avoid) {
-    List<String> words = values.list(path, String.class);
+    List<String> words =
+        IntStream.range(0, values.count(path))
+            .mapToObj(i -> values.get(path + "[" + i + "]", String.class).orElse(""))
+            .toList();
     List<String> names = new ArrayList<>();
     for (int i = 0; i < words.size(); i++) {
       String at = path + "[" + i + "]";
+      if (words.get(i).isEmpty()) {
+        continue;
+      }
       Optional<Crop> found = find(words.get(i));
       if (found.isEmpty()) {
         faults.add(at, values.line(at), unknown(words, i));
@@ -86,6 +93,6 @@ final class CropChecks {
     return Scalars.quoted(word)
         + " is not in the catalogue of crops"
         + meant
-        + "; the page on crops lists their names";
+        + "; docs/crops.md lists their names";
   }
 }

@@ -36,7 +36,12 @@ final class Faults {
   /** All faults in the order of the file. */
   List<Fault> inOrder() {
     List<Fault> sorted =
-        found.stream().sorted(Comparator.comparingInt(Fault::line)).distinct().toList();
+        found.stream()
+            .sorted(
+                Comparator.comparingInt(
+                    fault -> fault.line() == 0 ? Integer.MAX_VALUE : fault.line()))
+            .distinct()
+            .toList();
     if (sorted.size() <= MOST) {
       return sorted;
     }

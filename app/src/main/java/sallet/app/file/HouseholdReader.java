@@ -88,6 +88,10 @@ public final class HouseholdReader {
       faults.add("", 0, "the file is larger than 1 MB; a household file has a few hundred lines");
       return Optional.empty();
     }
+    if (bytes.length >= 2 && (bytes[0] & 0xff) + (bytes[1] & 0xff) == 0xff + 0xfe) {
+      faults.add("", 0, "the file is written in UTF-16; save it as UTF-8");
+      return Optional.empty();
+    }
     for (byte one : bytes) {
       if (one == 0) {
         faults.add("", 0, "this is not a text file; a household file is plain text (YAML)");

@@ -46,7 +46,7 @@ final class PlaceChecks {
                     Scalars.quoted(word)
                         + " is not built in"
                         + Text.didYouMean(word, Cities.all().stream().map(City::name).toList())
-                        + "; write one of the cities of the reference page, or nearest: true"));
+                        + "; docs/household-file.md lists the cities; or write nearest: true"));
     sunshine();
   }
 

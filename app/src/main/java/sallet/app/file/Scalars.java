@@ -46,7 +46,7 @@ final class Scalars {
       case WHOLE -> whole(key, scalar);
       case TEXT -> name(key, text);
       case CHOICE -> choice(key, text);
-      case YES -> yes(text);
+      case YES -> yes(scalar);
       case DATE -> date(text);
       case CLOCK -> clock(text);
       case ZONE -> zone(text);
@@ -154,9 +154,9 @@ final class Scalars {
             + String.join(", ", key.choices()));
   }
 
-  private static Boolean yes(String text) throws Wrong {
-    if (!text.equals("true")) {
-      throw new Wrong(quoted(text) + " is not allowed; write true, or leave the key out");
+  private static Boolean yes(Yaml.Scalar scalar) throws Wrong {
+    if (!scalar.plain() || !scalar.text().equals("true")) {
+      throw new Wrong(quoted(scalar.text()) + " is not allowed; write true, or leave the key out");
     }
     return true;
   }
@@ -172,7 +172,7 @@ final class Scalars {
         return day;
       }
     } catch (DateTimeException e) {
-      throw new Wrong(text + " is no day of the calendar; write year, month, day");
+      throw new Wrong(text + " is no day of the calendar; check its month and day");
     }
     throw new Wrong(text + " lies outside what is allowed (years 2000 to 2199)");
   }

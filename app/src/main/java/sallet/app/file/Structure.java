@@ -93,9 +93,10 @@ final class Structure {
   }
 
   private void list(Key key, String path, Yaml.Sequence sequence) {
-    counts.put(path, sequence.items().size());
+    int looked = Math.min(sequence.items().size(), (int) key.max());
+    counts.put(path, looked);
     count(key, path, sequence, key.min(), key.max());
-    for (int i = 0; i < sequence.items().size(); i++) {
+    for (int i = 0; i < looked; i++) {
       String at = path + "[" + i + "]";
       Yaml item = sequence.items().get(i);
       lines.put(at, item.line());
@@ -115,8 +116,10 @@ final class Structure {
     } else if (!monthly) {
       count(key, path, sequence, key.min(), key.max());
     }
+    counts.put(path, sequence.items().size());
     List<Object> good = new ArrayList<>();
-    for (int i = 0; i < sequence.items().size(); i++) {
+    int looked = monthly ? 12 : (int) key.max();
+    for (int i = 0; i < Math.min(looked, sequence.items().size()); i++) {
       String at = path + "[" + i + "]";
       Yaml item = sequence.items().get(i);
       lines.put(at, item.line());
@@ -125,7 +128,9 @@ final class Structure {
         continue;
       }
       try {
-        good.add(Scalars.read(key, scalar));
+        Object value = Scalars.read(key, scalar);
+        values.put(at, value);
+        good.add(value);
       } catch (Scalars.Wrong e) {
         faults.add(at, item.line(), e.sentence());
       }

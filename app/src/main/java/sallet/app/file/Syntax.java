@@ -36,6 +36,12 @@ final class Syntax {
 
   private Syntax() {}
 
+  /** Whether the parser notices the problem after the line in which it lies. */
+  static boolean beginsEarlier(String problem) {
+    return problem.contains("could not find expected ':'")
+        || problem.contains("unexpected end of stream");
+  }
+
   static String sentence(String problem) {
     return SAYINGS.stream()
         .filter(saying -> problem.contains(saying.sign()))

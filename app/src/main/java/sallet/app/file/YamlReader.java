@@ -26,8 +26,12 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 final class YamlReader {
   private static final int DEEPEST = 12;
 
+  /** Ten times what the largest household could need. */
+  private static final int MOST_VALUES = 20_000;
+
   private final Faults faults;
   private final Iterator<Event> events;
+  private int values;
 
   private YamlReader(String text, Faults faults) {
     this.faults = faults;
@@ -41,7 +45,10 @@ final class YamlReader {
     } catch (Unreadable e) {
       faults.add("", e.line, e.sentence);
     } catch (MarkedYamlEngineException e) {
-      Optional<Mark> mark = e.getProblemMark().or(e::getContextMark);
+      Optional<Mark> mark =
+          Syntax.beginsEarlier(e.getProblem())
+              ? e.getContextMark().or(e::getProblemMark)
+              : e.getProblemMark().or(e::getContextMark);
       faults.add("", mark.map(m -> m.getLine() + 1).orElse(0), Syntax.sentence(e.getProblem()));
     } catch (ReaderException e) {
       faults.add("", lineOf(text, e.getPosition()), "a control character stands here; delete it");
@@ -73,6 +80,9 @@ final class YamlReader {
   private Yaml node(Event event, String path, int depth) {
     if (depth > DEEPEST) {
       throw new Unreadable(line(event), "brackets or indents are nested too deeply to be meant");
+    }
+    if (++values > MOST_VALUES) {
+      throw new Unreadable(line(event), "the file has more values than any household needs");
     }
     if (!(event instanceof NodeEvent node) || event.getEventId() == Event.ID.Alias) {
       throw new Unreadable(line(event), "aliases (*) are not used here; write the value out");
