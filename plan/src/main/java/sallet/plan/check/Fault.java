@@ -36,6 +36,8 @@ public record Fault(Rule rule, String where, String what, String expected, Strin
 
   @Override
   public String toString() {
-    return rule + " at " + where + ": " + what + " should be " + expected + ", is " + found;
+    return String.format(
+        "%s at %s: %s should be %s, is %s. %s",
+        rule, where, what, expected, found, rule.sentence());
   }
 }

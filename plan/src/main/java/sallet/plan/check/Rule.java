@@ -1,6 +1,6 @@
 package sallet.plan.check;
 
-/** What a valid plan keeps to. The sentences are the ones of docs/plan-checker.md. */
+/** What a valid plan keeps to; told at length in docs/plan-checker.md. */
 public enum Rule {
   BOWL_DAYS("There is one bowl a week on bowl day, from the first day on, in order, without gaps."),
   TASK_DAYS("Task days are the household's weekdays on which somebody is at home."),
@@ -21,7 +21,7 @@ public enum Rule {
   PLACES("No more nursery places are in use than there are."),
   POT_NAMES("Each plant has a pot of its own, out of its group."),
   POT_TAKEN("A pot holds one plant at a time."),
-  PICK_DAY("Plants are picked on bowl days on which somebody is at home, while they are on bench."),
+  PICK_DAY("Plants are picked on bowl days on which somebody is at home, while they stand."),
   PICK_KIND("Leaves are picked only from crops that stand it."),
   PICK_AGE("No leaves are picked before 22 days after emergence."),
   PICK_MASS("No leaves are picked from a plant that stands at less than 12 g."),
@@ -35,8 +35,7 @@ public enum Rule {
   KINDS("The kinds of a bowl are named once each, most first, and add up to the bowl."),
   SUPPLY("Nothing is eaten that was not picked that day, or a week before where the crop keeps."),
   BOWL_SIZE("No bowl holds more than the demand with the plan's margin."),
-  REACHABLE(
-      "A bowl is called out of reach exactly while nothing sown could serve it, and is empty.");
+  REACHABLE("A bowl is called out of reach while nothing sown could serve it, and is then empty.");
 
   private final String sentence;
 

@@ -510,7 +510,10 @@ class PlanCheckerTest {
   @Test
   void aFaultReadsAsASentence() {
     Fault fault = Fault.above(CELLS, "day 2027-01-13", "in use", 5, 6);
-    assertThat(fault).hasToString("CELLS at day 2027-01-13: in use should be at most 5, is 6");
+    assertThat(fault)
+        .hasToString(
+            "CELLS at day 2027-01-13: in use should be at most 5, is 6. "
+                + "No more cells are in use than the nursery has.");
   }
 
   private static Wrong wrong(String what, UnaryOperator<SowingPlan> edit, Rule broken) {
