@@ -42,7 +42,7 @@ record BlendedLife(
       if (t == s.end() && s.lifted() && fresh >= c.rule.liftFromG()) {
         share = 1;
         lifted = true;
-      } else if (owed >= SMALLEST_PICK_G && c.rule.leafPick() && fresh >= HarvestRule.PICK_FROM_G) {
+      } else if (owed >= SMALLEST_PICK_G && c.mayPick(t, fresh)) {
         share = Math.min(HarvestRule.LARGEST_PICK, owed / standing);
       }
       shares.add(share);

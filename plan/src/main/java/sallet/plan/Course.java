@@ -2,6 +2,7 @@ package sallet.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.IntStream;
 import sallet.crop.Crop;
 import sallet.crop.HarvestRule;
 import sallet.crop.LastDay;
@@ -39,6 +40,9 @@ final class Course {
   /** For each of these bowls the slot that starts on its day. */
   final int[] bowlSlot;
 
+  /** Position of the first of these bowls on which leaves may be picked. */
+  final int firstPick;
+
   private Course(
       int cropIndex,
       Crop crop,
@@ -68,6 +72,11 @@ final class Course {
       bowlDay[i] = (int) (day.toEpochDay() - emergence.toEpochDay());
       bowlSlot[i] = calendar.slotOfBowl(bowls[i]);
     }
+    int first = 0;
+    while (first < bowls.length && bowlDay[first] < HarvestRule.FIRST_PICK_DAYS) {
+      first++;
+    }
+    firstPick = first;
   }
 
   /** The course; it has no bowls when nothing could ever be taken from it. */
@@ -93,7 +102,7 @@ final class Course {
     if (last.isAfter(horizon)) {
       last = horizon;
     }
-    int[] bowls = bowlsOf(calendar, emergence, calendar.slot(benchSlot), last);
+    int[] bowls = bowlsOf(calendar, calendar.slot(benchSlot), last);
     LocalDate until =
         bowls.length == 0 ? emergence : calendar.bowl(bowls[bowls.length - 1]).plusDays(1);
     PlantDay[] days =
@@ -102,17 +111,19 @@ final class Course {
         cropIndex, crop, group, sowSlot, nurserySlot, benchSlot, emergence, days, bowls, calendar);
   }
 
-  private static int[] bowlsOf(
-      TaskCalendar calendar, LocalDate emergence, LocalDate bench, LocalDate last) {
-    LocalDate first = emergence.plusDays(HarvestRule.FIRST_PICK_DAYS);
-    return java.util.stream.IntStream.range(0, calendar.bowls())
+  private static int[] bowlsOf(TaskCalendar calendar, LocalDate bench, LocalDate last) {
+    return IntStream.range(0, calendar.bowls())
         .filter(
             w ->
                 calendar.slotOfBowl(w) >= 0
                     && calendar.bowl(w).isAfter(bench)
-                    && !calendar.bowl(w).isBefore(first)
                     && !calendar.bowl(w).isAfter(last))
         .toArray();
+  }
+
+  /** Whether leaves may be picked at a bowl from a plant of this fresh mass. */
+  boolean mayPick(int bowl, double freshG) {
+    return rule.leafPick() && bowl >= firstPick && freshG >= HarvestRule.PICK_FROM_G;
   }
 
   /** Edible grams a pot gives for each gram of fresh mass of one of its plants. */

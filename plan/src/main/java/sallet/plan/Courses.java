@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sallet.crop.Crop;
-import sallet.crop.HarvestRule;
 import sallet.crop.PlantState;
 
-/** All courses a household could start: every crop, sowing day, day of moving on and pot group. */
+/**
+ * All courses a household could start: every crop, sowing day, day of moving on and pot group. A
+ * seedling that came up while everybody was away may go from its cell straight to its pot.
+ */
 final class Courses {
   /** Days after emergence from which a seedling may move to its pot, one course each. Judgement. */
   private static final int[] BENCH_AGES = {14, 21};
@@ -40,7 +42,7 @@ final class Courses {
     if (nurserySlot < 0) {
       return;
     }
-    int before = nurserySlot;
+    int before = nurserySlot - 1;
     for (int age : BENCH_AGES) {
       int benchSlot = calendar.slotFrom(up.plusDays(age));
       if (benchSlot <= before || calendar.slot(benchSlot).isAfter(up.plusDays(OLDEST_SEEDLING))) {
@@ -71,7 +73,7 @@ final class Courses {
     PlantState state = c.atFirstBowl();
     for (int t = 0; t < c.bowls.length; t++) {
       double fresh = c.freshG(state, t);
-      if (fresh >= c.rule.liftFromG() || (c.rule.leafPick() && fresh >= HarvestRule.PICK_FROM_G)) {
+      if (fresh >= c.rule.liftFromG() || c.mayPick(t, fresh)) {
         return Optional.of(c.bowls[t]);
       }
       if (t + 1 < c.bowls.length) {

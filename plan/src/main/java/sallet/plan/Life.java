@@ -1,6 +1,5 @@
 package sallet.plan;
 
-import sallet.crop.HarvestRule;
 import sallet.crop.PlantState;
 
 /**
@@ -31,7 +30,7 @@ final class Life {
     double cleared = 0;
     for (int t = 0; t < done.length; t++) {
       double fresh = course.freshG(state, t);
-      done[t] = allowed(course.rule, wanted.at(t), fresh);
+      done[t] = allowed(course, t, wanted.at(t), fresh);
       double share = Picks.shareOf(done[t]);
       grams[t] = share * fresh * course.ediblePerFresh();
       if (t + 1 < done.length) {
@@ -43,11 +42,13 @@ final class Life {
     return new Life(course, new Picks(done), grams, cleared);
   }
 
-  private static byte allowed(HarvestRule rule, byte choice, double freshG) {
-    boolean pick = rule.leafPick() && freshG >= HarvestRule.PICK_FROM_G;
+  private static byte allowed(Course course, int t, byte choice, double freshG) {
+    boolean pick = course.mayPick(t, freshG);
     return switch (choice) {
       case Picks.LIFT ->
-          freshG >= rule.liftFromG() ? Picks.LIFT : pick ? Picks.PICK_AND_CLEAR : Picks.CLEAR;
+          freshG >= course.rule.liftFromG()
+              ? Picks.LIFT
+              : pick ? Picks.PICK_AND_CLEAR : Picks.CLEAR;
       case Picks.PICK_AND_CLEAR -> pick ? choice : Picks.CLEAR;
       case Picks.CLEAR -> choice;
       default -> pick ? choice : 0;

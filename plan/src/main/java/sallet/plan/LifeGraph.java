@@ -65,7 +65,7 @@ final class LifeGraph {
       freshHi[node] = Math.nextUp((float) level[i].freshHi(today));
       Arrays.fill(next, node * SHARES.length, (node + 1) * SHARES.length, NONE);
       for (int a = 0; a < SHARES.length && !last; a++) {
-        if (a > 0 && !mayPick(freshHi[node])) {
+        if (a > 0 && !course.mayPick(t, freshHi[node])) {
           break;
         }
         work.setPicked(level[i], SHARES[a]);
@@ -86,10 +86,6 @@ final class LifeGraph {
     }
     nodes += level.length;
     return Arrays.copyOf(following, count);
-  }
-
-  private boolean mayPick(double freshG) {
-    return course.rule.leafPick() && freshG >= HarvestRule.PICK_FROM_G;
   }
 
   private void grow(int size) {
@@ -132,7 +128,7 @@ final class LifeGraph {
 
   /** What a last pick adds when the rest is cleared away, never below 0. */
   private double lastPickGain(int node, int t, Offer offer) {
-    return mayPick(freshHi[node])
+    return course.mayPick(t, freshHi[node])
         ? Math.max(
             0,
             HarvestRule.LARGEST_PICK

@@ -31,13 +31,13 @@ final class Life {
   private final LocalDate emergence;
   private final List<Double> standingG;
   private final double leftG;
-  private final double edibleShare;
+  private final HarvestRule rule;
 
-  private Life(LocalDate emergence, List<Double> standingG, double leftG, double edibleShare) {
+  private Life(LocalDate emergence, List<Double> standingG, double leftG, HarvestRule rule) {
     this.emergence = emergence;
     this.standingG = standingG;
     this.leftG = leftG;
-    this.edibleShare = edibleShare;
+    this.rule = rule;
   }
 
   /**
@@ -67,22 +67,27 @@ final class Life {
       state = state.picked(pickedShares.getOrDefault(emergence.plusDays(age), 0.0));
       left = rule.plantsPerPot() * state.freshG(days[age].dryMatterShare());
     }
-    return new Life(emergence, List.copyOf(standing), left, rule.edibleShare());
+    return new Life(emergence, List.copyOf(standing), left, rule);
   }
 
-  /** Fresh mass on a day before its pick, g. */
+  /** Fresh mass of one plant on a day before its pick, g. */
+  double plantG(LocalDate day) {
+    return standingG(day) / rule.plantsPerPot();
+  }
+
+  /** Fresh mass in the pot on a day before its pick, g. */
   double standingG(LocalDate day) {
     return standingG.get((int) ChronoUnit.DAYS.between(emergence, day));
   }
 
   /** Edible grams a pick of a share of the leaf area gives on a day. */
   double pickGrams(LocalDate day, double share) {
-    return share * standingG(day) * edibleShare;
+    return share * standingG(day) * rule.edibleShare();
   }
 
   /** Edible grams that stand after the last day's pick. */
   double leftGrams() {
-    return leftG * edibleShare;
+    return leftG * rule.edibleShare();
   }
 
   /**

@@ -82,7 +82,7 @@ final class LifeCheck implements Check {
   private static void masses(
       Course course, HarvestRule rule, Life life, String where, List<Fault> faults) {
     for (Pick pick : PickCheck.leafPicks(course)) {
-      double standing = life.standingG(pick.date());
+      double standing = life.plantG(pick.date());
       if (!(standing >= HarvestRule.PICK_FROM_G * (1 - Close.RELATIVE))) {
         faults.add(
             Fault.below(
@@ -93,7 +93,7 @@ final class LifeCheck implements Check {
                 standing));
       }
     }
-    double atEnd = life.standingG(course.end());
+    double atEnd = life.plantG(course.end());
     if (course.lifted() && !(atEnd >= rule.liftFromG() * (1 - Close.RELATIVE))) {
       faults.add(
           Fault.below(Rule.LIFT_MASS, where, "standing at the lift, g", rule.liftFromG(), atEnd));

@@ -10,7 +10,7 @@ import sallet.plan.Sowing.Course;
 /** When plants move and which pots they move to. */
 final class MoveCheck implements Check {
   /** Days after emergence on which a plant may first go to its pot. */
-  static final int YOUNGEST_TO_BENCH = 10;
+  static final int YOUNGEST_TO_BENCH = 14;
 
   /** Days after emergence on which a plant may last go to its pot. */
   static final int OLDEST_TO_BENCH = 40;
@@ -62,7 +62,7 @@ final class MoveCheck implements Check {
               Rule.TO_BENCH,
               where,
               "move to the bench",
-              "a task day 10 to 40 days after emergence, not before the nursery",
+              "a task day 14 to 40 days after emergence, not before the nursery",
               day + ", " + age + " days after"));
     }
   }

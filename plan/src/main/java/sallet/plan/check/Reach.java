@@ -93,7 +93,7 @@ final class Reach {
         .filter(subject.calendar()::isPickDay)
         .filter(
             day -> {
-              double standing = life.standingG(day);
+              double standing = life.plantG(day);
               boolean leaves =
                   rule.leafPick()
                       && !day.isBefore(firstPick)

@@ -13,7 +13,7 @@ public enum Rule {
   CERTAINTY("Enough cells are sown to get the plants with nine chances in ten."),
   EMERGENCE("Seedlings emerge after the germination time at the nursery's mean temperature."),
   TO_NURSERY("Seedlings leave their cells on a task day after sowing, not before they emerge."),
-  TO_BENCH("Plants move to their pots on a task day 10 to 40 days after emergence."),
+  TO_BENCH("Plants move to their pots on a task day 14 to 40 days after emergence."),
   END("A plant stands in its pot for at least a day and leaves it within the plan."),
   CLEARING("A plant that is not eaten is cleared on a task day or the plan's last day."),
   LAST_DAY("No plant stands on the bench past its age limit or into bolting."),
