@@ -241,7 +241,7 @@ public final class PlanPage {
     for (LocalDate day : BenchMap.days(report)) {
       page.open("figure");
       page.element("figcaption", Words.day(day));
-      page.add(BenchMap.of(report, marks, day));
+      chart("Bench on " + Words.day(day), BenchMap.of(report, marks, day));
       page.closeLine();
     }
     page.closeLine();
