@@ -205,6 +205,7 @@ public final class PlanPage {
 
   private void batches() {
     section("batches", "The batches");
+    legend();
     page.open("ul", "class", "legend");
     legendItem("cells", "in its cell");
     legendItem("nursery", "in the nursery");
