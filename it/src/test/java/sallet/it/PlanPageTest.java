@@ -8,6 +8,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -84,7 +85,7 @@ class PlanPageTest {
               .isEqualTo(page.evaluate("document.documentElement.clientWidth"));
           // the charts do scroll, each in its own box
           assertThat(page.evaluate("document.querySelectorAll('.scroll > svg').length"))
-              .isEqualTo(2);
+              .isEqualTo(8);
         });
   }
 
@@ -125,7 +126,12 @@ class PlanPageTest {
         1280,
         900,
         ColorScheme.DARK,
-        page -> page.pdf(new Page.PdfOptions().setPath(pdf).setFormat("A4")));
+        page -> {
+          page.pdf(new Page.PdfOptions().setPath(pdf).setFormat("A4"));
+          page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+          assertThat(page.locator("#tasks tbody tr").last().isVisible()).isTrue();
+          assertThat(page.locator("#bowls tbody tr").last().isVisible()).isFalse();
+        });
     String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
     int sheets = text.split("/Type /Page\\b").length - 1;
     assertThat(sheets).isBetween(2, 12);

@@ -18,6 +18,10 @@ import sallet.plan.Sowing.Course;
 /** The tray from above, to scale: light of every pot and what stands in it on a day. */
 final class BenchMap {
   private static final double WIDTH = 400;
+
+  /** Least distance between neighbours that leaves room for a pot's name and light, px. */
+  private static final double ROOM_FOR_A_POT = 60;
+
   private static final double EDGE = 12;
   private static final double FOOT = 26;
 
@@ -28,6 +32,7 @@ final class BenchMap {
   private final PlanReport report;
   private final CropMarks marks;
   private final LocalDate day;
+  private final double tileM;
   private final double pxPerM;
   private final Markup svg = new Markup();
 
@@ -36,7 +41,8 @@ final class BenchMap {
     this.report = report;
     this.marks = marks;
     this.day = day;
-    this.pxPerM = (WIDTH - 2 * EDGE) / bench.widthM();
+    this.tileM = tileM(bench);
+    this.pxPerM = Math.max((WIDTH - 2 * EDGE) / bench.widthM(), ROOM_FOR_A_POT / tileM);
   }
 
   /** The tray on a day. */
@@ -66,14 +72,8 @@ final class BenchMap {
 
   private Markup draw() {
     double height = EDGE * 2 + bench.depthM() * pxPerM + FOOT;
-    svg.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "role",
-        "img",
-        "viewBox",
-        "0 0 %s %s".formatted(Markup.number(WIDTH), Markup.number(height)));
+    double width = EDGE * 2 + bench.widthM() * pxPerM;
+    Svg.open(svg, width, height, width > WIDTH + 1 ? width * 0.9 : 0);
     Svg.describe(svg, "bench-" + day, "Bench on " + Words.day(day), sentence());
     bench.pots().forEach(this::light);
     svg.empty(
@@ -88,8 +88,8 @@ final class BenchMap {
         bench.depthM() * pxPerM,
         "class",
         "tray");
-    bench.pots().forEach(this::pot);
     report.household().lamp().ifPresent(this::lamp);
+    bench.pots().forEach(this::pot);
     foot(height - 8);
     return svg.closeLine();
   }
@@ -117,17 +117,19 @@ final class BenchMap {
     if (dli.isEmpty()) {
       return;
     }
-    double side = tileM() * pxPerM;
+    double half = tileM / 2 * pxPerM;
+    double left = Math.max(EDGE, x(pot) - half);
+    double top = Math.max(EDGE, y(pot) - half);
     svg.empty(
         "rect",
         "x",
-        x(pot) - side / 2,
+        left,
         "y",
-        y(pot) - side / 2,
+        top,
         "width",
-        side,
+        Math.min(EDGE + bench.widthM() * pxPerM, x(pot) + half) - left,
         "height",
-        side,
+        Math.min(EDGE + bench.depthM() * pxPerM, y(pot) + half) - top,
         "class",
         "light" + step(dli.getAsDouble()));
   }
@@ -138,7 +140,7 @@ final class BenchMap {
   }
 
   /** Side of the tile a pot's light is shown on: the distance to its nearest neighbour, m. */
-  private double tileM() {
+  private static double tileM(Bench bench) {
     double side = Math.min(bench.widthM(), bench.depthM());
     for (Pot a : bench.pots()) {
       for (Pot b : bench.pots()) {
@@ -164,20 +166,22 @@ final class BenchMap {
         "cy",
         y(pot),
         "r",
-        Math.min(potRadiusM(), tileM() / 2) * pxPerM,
+        Math.min(potRadiusM(), tileM / 2) * pxPerM,
         "fill",
         fill,
         "class",
         standing.isPresent() ? "leaf" : "free");
     svg.element("title", pot.name() + ": " + standing.map(Sowing::crop).orElse("free")).closeLine();
     standing.ifPresent(s -> Svg.chip(svg, x(pot), y(pot), marks.of(s.crop()).letters()));
-    double half = tileM() / 2 * pxPerM;
-    Svg.text(svg, x(pot), y(pot) - half + 11, "middle letters", shortened(pot.name()));
+    double half = tileM / 2 * pxPerM;
+    Svg.text(svg, x(pot), y(pot) - half + 11, "middle letters halo", shortened(pot.name()));
     report
         .light()
         .dliMol(pot.name(), day)
         .ifPresent(
-            dli -> Svg.text(svg, x(pot), y(pot) + half - 3, "middle tiny", Words.oneDecimal(dli)));
+            dli ->
+                Svg.text(
+                    svg, x(pot), y(pot) + half - 3, "middle tiny halo", Words.oneDecimal(dli)));
   }
 
   private static String shortened(String name) {

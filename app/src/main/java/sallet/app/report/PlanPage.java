@@ -205,6 +205,7 @@ public final class PlanPage {
 
   private void batches() {
     section("batches", "The batches");
+    legend();
     page.open("ul", "class", "legend");
     legendItem("cells", "in its cell");
     legendItem("nursery", "in the nursery");
@@ -241,7 +242,7 @@ public final class PlanPage {
     for (LocalDate day : BenchMap.days(report)) {
       page.open("figure");
       page.element("figcaption", Words.day(day));
-      page.add(BenchMap.of(report, marks, day));
+      chart("Bench on " + Words.day(day), BenchMap.of(report, marks, day));
       page.closeLine();
     }
     page.closeLine();

@@ -3,6 +3,7 @@ package sallet.app.report;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
 import sallet.household.Household;
@@ -75,9 +76,12 @@ record PlanReport(
         : "full then: " + Words.list(week.fullPlaces());
   }
 
-  /** Crops of the plan in order of first sowing. */
+  /** Crops of the plan in order of first sowing, then any others that come into a bowl. */
   List<String> crops() {
-    return plan.sowings().stream().map(Sowing::crop).distinct().toList();
+    Stream<String> sown = plan.sowings().stream().map(Sowing::crop);
+    Stream<String> eaten =
+        plan.weeks().stream().flatMap(week -> week.kinds().stream()).map(BowlWeek.Kind::crop);
+    return Stream.concat(sown, eaten).distinct().toList();
   }
 
   Optional<Crop> crop(String name) {

@@ -12,6 +12,11 @@ final class Svg {
    * @param height size at its own scale, px
    */
   static void open(Markup svg, double width, double height) {
+    open(svg, width, height, width * 0.9);
+  }
+
+  /** Opens a drawing that is never shrunk below a width of its own, px. */
+  static void open(Markup svg, double width, double height, double leastWidth) {
     svg.open(
         "svg",
         "xmlns",
@@ -22,7 +27,7 @@ final class Svg {
         "0 0 %s %s".formatted(Markup.number(width), Markup.number(height)),
         "style",
         "min-width:%spx;max-width:%spx"
-            .formatted(Markup.number(width * 0.9), Markup.number(width * 1.5)));
+            .formatted(Markup.number(leastWidth), Markup.number(width * 1.5)));
   }
 
   /** The drawing's name and what it says in words. */

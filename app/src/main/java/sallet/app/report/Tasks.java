@@ -110,8 +110,8 @@ public final class Tasks {
     plants.forEach(
         (date, count) -> {
           String text =
-              "Move the %s of batch %s (%s) from their cells to nursery places."
-                  .formatted(strongest(s, count), s.batch(), Words.spoken(s.crop()));
+              "Move the %s of %s from cell to nursery (batch %s)."
+                  .formatted(strongest(s, count), Words.spoken(s.crop()), s.batch());
           add(
               FILL_NURSERY,
               new Task(

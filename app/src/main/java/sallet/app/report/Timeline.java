@@ -28,12 +28,8 @@ final class Timeline {
   /** A batch's plants of one life. */
   record Lane(Sowing sowing, Course course) {
     String name() {
-      return "%s %s, %s in %s"
-          .formatted(
-              sowing.batch(),
-              sowing.crop(),
-              Words.count(course.plants(), "plant"),
-              Words.list(course.pots()));
+      String plants = Words.count(course.plants(), "plant");
+      return "%s: %s in %s".formatted(sowing.batch(), plants, Words.list(course.pots()));
     }
   }
 

@@ -37,9 +37,7 @@ class TasksTest {
   void clumpsAreSownSeveralToACellAndMovedAsClumps() {
     assertThat(on(1)).contains("Sow 9 seeds of salad rocket, 3 a cell, 3 cells (batch B04).");
     assertThat(on(3))
-        .contains(
-            "Move the 2 strongest clumps of batch B04 (salad rocket) from their cells to nursery"
-                + " places.");
+        .contains("Move the 2 strongest clumps of salad rocket from cell to nursery (batch B04).");
     assertThat(on(4))
         .contains("Move 2 clumps of salad rocket from the nursery into B4 and B5 (batch B04).");
   }
