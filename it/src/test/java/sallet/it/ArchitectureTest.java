@@ -100,6 +100,18 @@ class ArchitectureTest {
   }
 
   @Test
+  void fileAndReportsKnowNeitherEachOtherNorTheCommandLine() {
+    String[] file = {"sallet.app.file.."};
+    String[] report = {"sallet.app.report.."};
+    String[] use = {"sallet.app.use.."};
+    Rules.knowsNothingOf(file, "sallet.app.report..", "sallet.app.use..", "sallet.app.cli..")
+        .check(SALLET);
+    Rules.knowsNothingOf(report, "sallet.app.file..", "sallet.app.use..", "sallet.app.cli..")
+        .check(SALLET);
+    Rules.knowsNothingOf(use, "sallet.app.cli..").check(SALLET);
+  }
+
+  @Test
   void noCycles() {
     slices().matching("sallet.(*)..").should().beFreeOfCycles().check(SALLET);
     slices().matching("sallet.app.(*)..").should().beFreeOfCycles().check(SALLET);
@@ -152,6 +164,7 @@ class ArchitectureTest {
     assertThat(
             Stream.of(
                 Rules.knowsOnly(here, "java.lang.."),
+                Rules.knowsNothingOf(new String[] {here}, "sallet.household.."),
                 Rules.noOutsideWorld(here),
                 Rules.noClock(here),
                 Rules.noUnseededRandom(here),

@@ -60,6 +60,17 @@ final class Rules {
     return type.getBaseComponentType().isPrimitive();
   }
 
+  /** Classes of some packages know none of others. */
+  static ArchRule knowsNothingOf(String[] of, String... unknown) {
+    return noClasses()
+        .that()
+        .resideInAnyPackage(of)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(unknown)
+        .because("an arrow of ARCHITECTURE.md does not point there");
+  }
+
   /** No files, no network, no database, no logging. */
   static ArchRule noOutsideWorld(String... packages) {
     return noClasses()
