@@ -4,7 +4,7 @@ package sallet.crop;
  * How a crop is taken and how long it may stand.
  *
  * @param leafPick whether outer leaves may be picked from the standing plant
- * @param liftFromG fresh mass from which the whole plant may be lifted, g
+ * @param liftFromG fresh mass of one plant from which it may be lifted whole, g
  * @param overAgeDays last day on the bench, days after emergence
  * @param ageingFromDays day after emergence from which growth slows
  * @param ageingPerWeek factor on assimilation for each week after that
@@ -49,7 +49,7 @@ public record HarvestRule(
   /** Days after emergence before the first pick. Common practice. */
   public static final int FIRST_PICK_DAYS = 22;
 
-  /** Fresh mass a plant must stand at to be picked, g. Judgement. */
+  /** Fresh mass that must stand in a pot for its leaves to be picked, g. Judgement. */
   public static final double PICK_FROM_G = 12;
 
   /** Largest share of the leaf area one weekly pick may take. Common practice. */

@@ -121,9 +121,11 @@ final class Course {
         .toArray();
   }
 
-  /** Whether leaves may be picked at a bowl from a plant of this fresh mass. */
+  /** Whether leaves may be picked at a bowl from a pot whose plants have this fresh mass each. */
   boolean mayPick(int bowl, double freshG) {
-    return rule.leafPick() && bowl >= firstPick && freshG >= HarvestRule.PICK_FROM_G;
+    return rule.leafPick()
+        && bowl >= firstPick
+        && rule.plantsPerPot() * freshG >= HarvestRule.PICK_FROM_G;
   }
 
   /** Edible grams a pot gives for each gram of fresh mass of one of its plants. */

@@ -82,7 +82,7 @@ final class LifeCheck implements Check {
   private static void masses(
       Course course, HarvestRule rule, Life life, String where, List<Fault> faults) {
     for (Pick pick : PickCheck.leafPicks(course)) {
-      double standing = life.plantG(pick.date());
+      double standing = life.standingG(pick.date());
       if (!(standing >= HarvestRule.PICK_FROM_G * (1 - Close.RELATIVE))) {
         faults.add(
             Fault.below(

@@ -89,16 +89,16 @@ final class Reach {
     HarvestRule rule = crop.harvest().orElseThrow();
     LocalDate firstPick = emergence.plusDays(HarvestRule.FIRST_PICK_DAYS);
     return subject.calendar().bowlDays().stream()
-        .filter(day -> !day.isBefore(toBench) && !day.isAfter(last))
+        .filter(day -> day.isAfter(toBench) && !day.isAfter(last))
         .filter(subject.calendar()::isPickDay)
         .filter(
             day -> {
-              double standing = life.plantG(day);
+              double standing = life.standingG(day);
               boolean leaves =
                   rule.leafPick()
                       && !day.isBefore(firstPick)
                       && standing >= HarvestRule.PICK_FROM_G;
-              return leaves || (day.isAfter(toBench) && standing >= rule.liftFromG());
+              return leaves || life.plantG(day) >= rule.liftFromG();
             })
         .findFirst();
   }

@@ -24,7 +24,7 @@ public enum Rule {
   PICK_DAY("Plants are picked on bowl days on which somebody is at home, while they stand."),
   PICK_KIND("Leaves are picked only from crops that stand it."),
   PICK_AGE("No leaves are picked before 22 days after emergence."),
-  PICK_MASS("No leaves are picked from a plant that stands at less than 12 g."),
+  PICK_MASS("No leaves are picked from a pot that stands at less than 12 g."),
   PICK_SHARE("A pick takes at most 40 percent of the leaf area."),
   PICK_INTERVAL("Picks of one plant are at least seven days apart and in order."),
   LIFT("A lifted plant is taken whole on its last day, once."),
