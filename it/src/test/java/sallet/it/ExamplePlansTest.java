@@ -29,8 +29,9 @@ class ExamplePlansTest {
         MakePlan.of(
             household,
             catalogue,
-            new MakePlan.Wish(LocalDate.of(2026, 11, 25), 26, 1.15, 8),
-            step -> {});
+            new MakePlan.Wish(LocalDate.of(2026, 11, 25), 26, 1.15, 8, 0),
+            step -> {},
+            () -> false);
     assertThat(PlanChecker.check(plan, household, catalogue)).isEmpty();
     double demand =
         plan.weeks().stream().filter(BowlWeek::reachable).mapToDouble(BowlWeek::demandGrams).sum();

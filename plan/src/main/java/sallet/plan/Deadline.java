@@ -1,18 +1,21 @@
 package sallet.plan;
 
 import java.time.Duration;
+import java.util.function.BooleanSupplier;
 
-/** The one clock of the planner: how long a step may still take. */
+/** The one clock of the planner: whether a step may go on. */
 final class Deadline {
   private final long start = System.nanoTime();
   private final long end;
+  private final BooleanSupplier cancelled;
 
-  Deadline(Duration allowed) {
-    end = start + allowed.toNanos();
+  Deadline(Duration allowed, BooleanSupplier cancelled) {
+    this.end = start + allowed.toNanos();
+    this.cancelled = cancelled;
   }
 
   boolean over() {
-    return System.nanoTime() - end > 0;
+    return cancelled.getAsBoolean() || System.nanoTime() - end > 0;
   }
 
   double seconds() {

@@ -5,10 +5,29 @@ import java.time.Duration;
 /**
  * How long the planner may think.
  *
- * @param linear time for the linear plan
- * @param integer time for the integer step
+ * @param linear time for the plan with fractions of plants
+ * @param integer time for whole plants
+ * @param dives most searches for whole plants, 1 or more
  */
-public record Effort(Duration linear, Duration integer) {
+public record Effort(Duration linear, Duration integer, int dives) {
+  private static final Duration NO_LIMIT = Duration.ofDays(1);
+
   /** The usual effort: a first plan within seconds. */
-  public static final Effort USUAL = new Effort(Duration.ofSeconds(4), Duration.ofSeconds(4));
+  public static final Effort USUAL = within(Duration.ofSeconds(8));
+
+  public Effort {
+    if (dives < 1) {
+      throw new IllegalArgumentException("dives must be 1 or more, was " + dives);
+    }
+  }
+
+  /** As good a plan as this time allows, by the clock. */
+  public static Effort within(Duration time) {
+    return new Effort(time.dividedBy(2), time.dividedBy(2), Integer.MAX_VALUE);
+  }
+
+  /** A counted effort without a clock: the same question gets the same plan. */
+  public static Effort counted(int dives) {
+    return new Effort(NO_LIMIT, NO_LIMIT, dives);
+  }
 }

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -88,6 +89,11 @@ final class Master implements AutoCloseable {
       }
     }
     return true;
+  }
+
+  /** What grams and places are worth at the last solution. */
+  Prices prices() {
+    return prices;
   }
 
   /** Points of the last solution. */
@@ -200,7 +206,7 @@ final class Master implements AutoCloseable {
    */
   void hold(Life.Skeleton skeleton, int plants) {
     if (!held.containsKey(skeleton)) {
-      Set<Life.Skeleton> rows = new HashSet<>(this.plants.keySet());
+      Set<Life.Skeleton> rows = new LinkedHashSet<>(this.plants.keySet());
       rows.add(skeleton);
       rows.removeAll(held.keySet());
       rows.forEach(this::addRow);

@@ -30,7 +30,8 @@ final class PlanDraft {
             .toList();
   }
 
-  SowingPlan write(double bound, SowingPlan.SolverReport solver) {
+  SowingPlan write(
+      double bound, SowingPlan.SolverReport solver, Prices prices, List<Course> courses) {
     List<Sowing> sowings = sowings();
     Served served = Served.of(instance, lives);
     TaskCalendar calendar = instance.calendar();
@@ -42,7 +43,9 @@ final class PlanDraft {
         sowings,
         objective(served, bound),
         solver,
-        groups());
+        groups(),
+        marginals(prices),
+        new Notes(instance, courses).of(sowings));
   }
 
   private List<Sowing> sowings() {
@@ -161,6 +164,23 @@ final class PlanDraft {
               group.siteCm2()));
     }
     return named;
+  }
+
+  private List<SowingPlan.Marginal> marginals(Prices prices) {
+    List<SowingPlan.Marginal> all = new ArrayList<>();
+    all.add(marginal("cell", prices.cellPoints()));
+    all.add(marginal("nursery place", prices.nurseryPoints()));
+    List<String> names = GROUP_NAMES.get(instance.at().groups().size() - 1);
+    for (int g = 0; g < names.size(); g++) {
+      String pot = names.size() == 1 ? "pot" : "pot like the " + names.get(g);
+      all.add(marginal(pot, prices.potPoints(g)));
+    }
+    all.sort(Comparator.comparingDouble(SowingPlan.Marginal::gramsPerWeek).reversed());
+    return all;
+  }
+
+  private SowingPlan.Marginal marginal(String place, double points) {
+    return new SowingPlan.Marginal(place, points / Weights.SHORT / instance.calendar().bowls());
   }
 
   private static final List<List<String>> GROUP_NAMES =

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import sallet.crop.Catalogue;
@@ -45,7 +46,19 @@ public final class Planner {
    * @throws NoPlan when the question has no answer, with what would have to change
    */
   public static SowingPlan plan(Request request, Consumer<String> progress) {
-    Deadline clock = new Deadline(request.effort().linear());
+    return plan(request, progress, () -> false);
+  }
+
+  /**
+   * The plan, or the best found so far when it is cancelled.
+   *
+   * @param progress told one short line for each step
+   * @param cancelled asked often; once true the search ends
+   * @throws NoPlan when the question has no answer, with what would have to change
+   */
+  public static SowingPlan plan(
+      Request request, Consumer<String> progress, BooleanSupplier cancelled) {
+    Deadline clock = new Deadline(request.effort().linear(), cancelled);
     Household household = request.household();
     TaskCalendar calendar =
         new TaskCalendar(household.eaters(), household.absences(), request.from(), request.weeks());
@@ -66,7 +79,7 @@ public final class Planner {
             IntStream.range(0, calendar.bowls()).mapToObj(w -> w >= first).toList());
     progress.accept(String.format(Locale.ROOT, "%d ways to sow and move on", courses.size()));
     List<LifeGraph> graphs = courses.parallelStream().map(LifeGraph::new).toList();
-    return solve(instance, graphs, request.effort(), clock, progress);
+    return solve(instance, graphs, request.effort(), clock, cancelled, progress);
   }
 
   private static SowingPlan solve(
@@ -74,6 +87,7 @@ public final class Planner {
       List<LifeGraph> graphs,
       Effort effort,
       Deadline clock,
+      BooleanSupplier cancelled,
       Consumer<String> progress) {
     List<String> steps = new ArrayList<>();
     steps.add(
@@ -101,13 +115,15 @@ public final class Planner {
               linear.bound(),
               linear.value(),
               clock.seconds()));
+      Prices prices = exact.prices();
       WholePlants.Result whole =
           new WholePlants(
                   instance, graphs, cellsPerPlant, exact, new SplittableRandom(SEED), progress)
               .solve(
                   linear.bound(),
                   WORTH_A_DIVE * instance.calendar().bowls(),
-                  new Deadline(effort.integer()));
+                  new Deadline(effort.integer(), cancelled),
+                  effort.dives());
       steps.add(
           String.format(
               Locale.ROOT,
@@ -121,7 +137,9 @@ public final class Planner {
           .write(
               linear.bound(),
               new SowingPlan.SolverReport(
-                  lives.isEmpty() ? "empty" : "good", clock.seconds(), steps));
+                  lives.isEmpty() ? "empty" : "good", clock.seconds(), steps),
+              prices,
+              graphs.stream().map(g -> g.course).toList());
     }
   }
 }

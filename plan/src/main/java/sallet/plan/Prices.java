@@ -36,6 +36,21 @@ final class Prices {
     return sum;
   }
 
+  /** Points one more cell would save over the plan. */
+  double cellPoints() {
+    return cells[cells.length - 1];
+  }
+
+  /** Points one more nursery place would save over the plan. */
+  double nurseryPoints() {
+    return nursery[nursery.length - 1];
+  }
+
+  /** Points one more pot of a group would save over the plan. */
+  double potPoints(int group) {
+    return pots[group][pots[group].length - 1];
+  }
+
   /** What the prices mean to the plants of a course. */
   Offer offer(Course course) {
     return new Offer(course, gram[course.cropIndex], pots[course.group]);

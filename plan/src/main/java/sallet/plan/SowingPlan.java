@@ -14,6 +14,9 @@ import java.util.List;
  * @param objective what the plan costs, in grams of missing salad times ten
  * @param solver how it was found
  * @param groups groups of pots with nearly equal light and site
+ * @param marginals what one more of each place would bring, most first
+ * @param notes sentences the grower should know: whose climate was taken, which wanted crops are
+ *     not sown and why
  */
 public record SowingPlan(
     LocalDate from,
@@ -23,13 +26,26 @@ public record SowingPlan(
     List<Sowing> sowings,
     Objective objective,
     SolverReport solver,
-    List<PotGroup> groups) {
+    List<PotGroup> groups,
+    List<Marginal> marginals,
+    List<String> notes) {
   public SowingPlan {
     taskDays = List.copyOf(taskDays);
     weeks = List.copyOf(weeks);
     sowings = List.copyOf(sowings);
     groups = List.copyOf(groups);
+    marginals = List.copyOf(marginals);
+    notes = List.copyOf(notes);
   }
+
+  /**
+   * What one more place would bring, from the duals of the plan with fractions of plants: right for
+   * a small change, seldom too low for a whole place.
+   *
+   * @param place what there would be one more of, such as "nursery place"
+   * @param gramsPerWeek grams of bowl it is worth a week
+   */
+  public record Marginal(String place, double gramsPerWeek) {}
 
   /**
    * Pots that the plan treats alike.

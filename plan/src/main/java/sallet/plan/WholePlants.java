@@ -77,12 +77,13 @@ final class WholePlants {
   /**
    * @param bound no plan costs less; the search ends when it is nearly reached
    * @param worth points not worth another dive
+   * @param most most dives
    */
-  Result solve(double bound, double worth, Deadline deadline) {
+  Result solve(double bound, double worth, Deadline deadline, int most) {
     Choice nothing = withPicks(Map.of());
     Choice best = dive(Map.of(), nothing, deadline).orElse(nothing);
     tell(best);
-    while (!deadline.over() && best.value() - bound > worth) {
+    while (dives < most && !deadline.over() && best.value() - bound > worth) {
       Optional<Choice> found = dive(cleared(best), best, deadline);
       if (found.isPresent() && found.get().value() < best.value() - 1e-6) {
         best = found.get();

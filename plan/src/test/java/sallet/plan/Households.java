@@ -30,11 +30,24 @@ final class Households {
 
   /** Eighteen pots under a lamp behind a north window in the south of New Zealand. */
   static Household bench(double bowlGrams, List<String> crops, List<Absence> absences) {
+    return bench(bowlGrams, crops, absences, 0.2, 120);
+  }
+
+  /** The same with another distance between pots, m, and another power of the lamp, W. */
+  static Household bench(
+      double bowlGrams,
+      List<String> crops,
+      List<Absence> absences,
+      double pitchM,
+      double lampPowerW) {
     List<Pot> pots = new ArrayList<>();
     for (int row = 0; row < 3; row++) {
       for (int column = 0; column < 6; column++) {
         pots.add(
-            new Pot("" + (char) ('A' + row) + (column + 1), 0.1 + 0.2 * column, 0.1 + 0.2 * row));
+            new Pot(
+                "" + (char) ('A' + row) + (column + 1),
+                pitchM * (column + 0.5),
+                pitchM * (row + 0.5)));
       }
     }
     return new Household(
@@ -52,8 +65,8 @@ final class Households {
             new AirClimate(Collections.nCopies(12, 19.0), Collections.nCopies(12, 14.0), 55, 450),
             List.of(
                 new Window(Wall.NORTH, 0.6, 1.8, 1.2, 0.9, 0.1, 2, Double.NaN, 0.8, 0.92, 1, 10))),
-        new Bench(0.4, 1.5, 1.2, 0.6, 0.7, pots, 0.12, 1.2, "coir"),
-        Optional.of(new Lamp(1.0, 1.8, 0.9, 0.3, 120, 2.2, 0.5, LocalTime.of(6, 0), 16, 1)),
+        new Bench(0.4, 1.5, 6 * pitchM, 3 * pitchM, 0.7, pots, 0.12, 1.2, "coir"),
+        Optional.of(new Lamp(1.0, 1.8, 0.9, 0.3, lampPowerW, 2.2, 0.5, LocalTime.of(6, 0), 16, 1)),
         new Nursery(40, 24, 16, 49, 150, LocalTime.of(6, 0), 16, 20, 18),
         new Reservoir(60));
   }

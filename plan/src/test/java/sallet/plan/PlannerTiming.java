@@ -2,28 +2,58 @@ package sallet.plan;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import sallet.crop.Catalogue;
+import sallet.household.Absence;
 
-/** Times the planner on the ordinary bench; run by hand. */
+/**
+ * Times the planner; run by hand with grams a bowl, number of crops, number of bowls and seconds.
+ */
 final class PlannerTiming {
+  private static final List<String> CROPS =
+      List.of(
+          "loose-leaf lettuce, green",
+          "butterhead lettuce",
+          "mizuna",
+          "Swiss chard",
+          "pak choi",
+          "salad rocket",
+          "loose-leaf lettuce, red",
+          "kale (leaf)",
+          "cos (romaine) lettuce",
+          "basil");
+
   private PlannerTiming() {}
 
   public static void main(String[] args) {
     double grams = Double.parseDouble(args[0]);
-    List<String> crops = args[1].equals("all") ? List.of() : List.of(args[1].split(";"));
-    int linear = Integer.parseInt(args[2]);
-    int integer = Integer.parseInt(args[3]);
-    int weeks = args.length > 4 ? Integer.parseInt(args[4]) : 26;
+    int crops = Integer.parseInt(args[1]);
+    int weeks = Integer.parseInt(args[2]);
+    double seconds = Double.parseDouble(args[3]);
     SowingPlan plan =
         Planner.plan(
             new Planner.Request(
-                Households.bench(grams, crops, List.of()),
+                Households.bench(
+                    grams,
+                    CROPS.subList(0, crops),
+                    List.of(
+                        new Absence(
+                            Households.START.plusDays(103), Households.START.plusDays(114), 2)),
+                    0.15,
+                    60),
                 Catalogue.builtIn(),
                 Households.START,
                 weeks,
-                1.15,
-                new Effort(Duration.ofSeconds(linear), Duration.ofSeconds(integer))),
+                1,
+                Effort.within(Duration.ofMillis(Math.round(1000 * seconds)))),
             System.err::println);
+    double demand = plan.weeks().stream().mapToDouble(BowlWeek::demandGrams).sum();
+    System.out.printf(
+        Locale.ROOT,
+        "gap %.0f g, %.2f %% of %.0f g%n",
+        plan.objective().gapGrams(),
+        100 * plan.objective().gapGrams() / demand,
+        demand);
     plan.solver().steps().forEach(System.out::println);
     System.out.println(plan.objective() + " gap g " + plan.objective().gapGrams());
     System.out.println(plan.groups());
@@ -39,7 +69,7 @@ final class PlannerTiming {
                     w.harvestGrams(),
                     w.kinds(),
                     w.fullPlaces()));
-    if (args.length > 5) {
+    if (args.length > 4) {
       plan.sowings().forEach(System.out::println);
     }
   }

@@ -29,7 +29,7 @@ class RandomHouseholdPlansTest {
   private static final int HOUSEHOLDS = 500;
 
   /** Enough to plan something for a small household; not enough to plan it best. */
-  private static final Effort SHORT = new Effort(Duration.ofMillis(100), Duration.ofMillis(100));
+  private static final Effort SHORT = Effort.within(Duration.ofMillis(200));
 
   private static final Catalogue CATALOGUE = Catalogue.builtIn();
 
@@ -75,7 +75,9 @@ class RandomHouseholdPlansTest {
             List.of(),
             new Objective(0, 0, 0, 0, 0, 0, 0),
             new SolverReport("empty", 0, List.of()),
-            List.of(allPots(wish.household().bench())));
+            List.of(allPots(wish.household().bench())),
+            List.of(),
+            List.of());
     return PlanChecker.check(nothing, wish.household(), CATALOGUE).stream()
         .filter(fault -> fault.rule() == Rule.REACHABLE)
         .toList();

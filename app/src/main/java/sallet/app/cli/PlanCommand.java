@@ -66,6 +66,15 @@ final class PlanCommand implements Callable<Integer> {
       description = "Time to think, 1 to 3600 s. Default: ${DEFAULT-VALUE}.")
   private String seconds = "";
 
+  @Option(
+      names = "--effort",
+      paramLabel = "N",
+      defaultValue = "0",
+      description =
+          "Search N times instead of by the clock, 1 to 10000: the same file and day then give the"
+              + " same plan.")
+  private String effort = "";
+
   @Option(names = "--json", description = "Print JSON instead of text, faults too.")
   private boolean json;
 
@@ -86,6 +95,7 @@ final class PlanCommand implements Callable<Integer> {
     int bowls = call.whole("--weeks", weeks, 1, 52);
     double factor = call.number("--margin", margin, 0.5, 2);
     double time = call.number("--seconds", seconds, 1, 3600);
+    int dives = call.whole("--effort", effort, 0, 10_000);
     Optional<LocalDate> given = Optional.ofNullable(today).flatMap(t -> call.date("--today", t));
     Optional<Path> folder = Optional.ofNullable(out).flatMap(dir -> folder(call, dir));
     Catalogue catalogue = Catalogue.builtIn();
@@ -99,10 +109,15 @@ final class PlanCommand implements Callable<Integer> {
     }
     Household household = good.household();
     LocalDate from = given.orElseGet(() -> clockDate(household));
-    MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time);
-    try {
+    MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives);
+    try (Interrupt interrupt = new Interrupt()) {
       SowingPlan plan =
-          MakePlan.of(household, catalogue, wish, step -> terminal.err().println(step + " ..."));
+          MakePlan.of(
+              household,
+              catalogue,
+              wish,
+              step -> terminal.err().println(step + " ..."),
+              interrupt::asked);
       return tell(plan, household, catalogue, folder, answer).code();
     } catch (NoPlan e) {
       String why = Optional.ofNullable(e.getMessage()).orElse("there is no plan");

@@ -2,6 +2,7 @@ package sallet.app.use;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
@@ -19,13 +20,15 @@ public final class MakePlan {
    * @param from first day
    * @param weeks number of bowls, 1 to 52
    * @param margin factor on demand, 0.5 to 2
-   * @param seconds time to think, half for the linear plan and half for the integer step, at least
-   *     1
+   * @param seconds time to think, at least 1
+   * @param dives searches for whole plants to make without a clock, so that the same question gets
+   *     the same plan; 0 to go by the clock
    */
-  public record Wish(LocalDate from, int weeks, double margin, double seconds) {
+  public record Wish(LocalDate from, int weeks, double margin, double seconds, int dives) {
     private Effort effort() {
-      Duration half = Duration.ofMillis(Math.round(seconds * 500));
-      return new Effort(half, half);
+      return dives > 0
+          ? Effort.counted(dives)
+          : Effort.within(Duration.ofMillis(Math.round(seconds * 1000)));
     }
   }
 
@@ -33,13 +36,19 @@ public final class MakePlan {
    * The plan of a household.
    *
    * @param progress told one short line for each step
+   * @param cancelled asked often; once true the best plan found so far is given
    * @throws sallet.plan.NoPlan when the question has no answer
    */
   public static SowingPlan of(
-      Household household, Catalogue catalogue, Wish wish, Consumer<String> progress) {
+      Household household,
+      Catalogue catalogue,
+      Wish wish,
+      Consumer<String> progress,
+      BooleanSupplier cancelled) {
     return Planner.plan(
         new Planner.Request(
             household, catalogue, wish.from(), wish.weeks(), wish.margin(), wish.effort()),
-        progress);
+        progress,
+        cancelled);
   }
 }

@@ -124,7 +124,9 @@ public final class PorchPlan {
         List.of(
             new SowingPlan.PotGroup("window", names('C', "A6"), 13.2, 400),
             new SowingPlan.PotGroup("middle", names('B', "A6"), 10.6, 400),
-            new SowingPlan.PotGroup("front", names('A', lastFrontPot), 7.9, 400)));
+            new SowingPlan.PotGroup("front", names('A', lastFrontPot), 7.9, 400)),
+        List.of(),
+        List.of());
   }
 
   /** A plan in which nothing can be sown. */
@@ -137,6 +139,8 @@ public final class PorchPlan {
         List.of(),
         new SowingPlan.Objective(0, Double.NaN, 0, 0, 0, 0, 0),
         new SowingPlan.SolverReport("empty", 0.1, List.of()),
+        List.of(),
+        List.of(),
         List.of());
   }
 

@@ -151,6 +151,8 @@ class TasksTest {
         sowings,
         PLAN.objective(),
         PLAN.solver(),
-        PLAN.groups());
+        PLAN.groups(),
+        List.of(),
+        List.of());
   }
 }

@@ -95,7 +95,9 @@ final class ExamplePlan {
         new SolverReport("good", 0, List.of()),
         List.of(
             new PotGroup("bright", List.of("A1", "A2", "A3", "A4"), 11.8, 400),
-            new PotGroup("dim", List.of("B1", "B2"), 8.8, 225)));
+            new PotGroup("dim", List.of("B1", "B2"), 8.8, 225)),
+        List.of(),
+        List.of());
   }
 
   /**
