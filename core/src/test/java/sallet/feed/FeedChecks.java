@@ -13,7 +13,11 @@ public final class FeedChecks implements Checks {
     Map<String, RowCheck> all = new HashMap<>();
     for (Checks part :
         List.of(
-            new ChemistryChecks(), new ProductChecks(), new MeterChecks(), new ReservoirChecks())) {
+            new ChemistryChecks(),
+            new ProductChecks(),
+            new MeterChecks(),
+            new ReservoirChecks(),
+            new RecipeChecks())) {
       all.putAll(part.byFile());
     }
     return all;
