@@ -25,11 +25,15 @@ public record Goal(Nutrient nutrient, double mgL, double weight) {
     }
   }
 
-  /** With the usual weight: sulfate, ammonium and silicon have slack, sodium and chloride more. */
+  /**
+   * With the usual weight: sulfate, ammonium and silicon have slack, sodium and chloride more; a
+   * trace of ammonium hardly counts.
+   */
   public static Goal usual(Nutrient nutrient, double mgL) {
     double weight =
         switch (nutrient) {
-          case SULFUR, AMMONIUM_NITROGEN, SILICON -> 0.3;
+          case AMMONIUM_NITROGEN -> 0.3 * Math.min(1, mgL / SCALE_OF_NONE_MG_L);
+          case SULFUR, SILICON -> 0.3;
           case SODIUM, CHLORIDE -> 0.2;
           default -> 1;
         };

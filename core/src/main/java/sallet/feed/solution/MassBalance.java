@@ -21,6 +21,9 @@ final class MassBalance {
   private final double[] total;
   private final boolean[] fixed;
 
+  /** What the last value of φ may be wrong by, its terms being of both signs. */
+  private double rounding;
+
   final double[] lnFree;
   final double[] lnFormation;
   final double[] amount;
@@ -63,7 +66,7 @@ final class MassBalance {
         }
         next = evaluate(trial);
         length /= 2;
-      } while (next > value + 1e-4 * length * slope + 1e-13 * Math.abs(value) && length > 1e-9);
+      } while (next > value + 1e-4 * length * slope + rounding && length > 1e-9);
       System.arraycopy(trial, 0, lnFree, 0, parts);
       value = next;
     }
@@ -72,6 +75,7 @@ final class MassBalance {
 
   private double evaluate(double[] x) {
     double value = 0;
+    double magnitude = 0;
     for (int s = 0; s < species; s++) {
       double ln = lnFormation[s];
       for (int i = 0; i < parts; i++) {
@@ -84,8 +88,10 @@ final class MassBalance {
       amount[species + i] = Math.exp(x[i]);
       if (!fixed[i]) {
         value += amount[species + i] - total[i] * x[i];
+        magnitude += amount[species + i] + Math.abs(total[i] * x[i]);
       }
     }
+    rounding = 1e-14 * magnitude;
     return value;
   }
 
