@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sallet.feed.ion.Composition;
@@ -41,6 +42,20 @@ final class ConservationTest {
             + state.mmol("CaHCO3")
             + state.mmol("CaCO3");
     assertThat(calcium).isCloseTo(totals.mmol(Ion.CALCIUM), within(1e-7 * charges));
+  }
+
+  /**
+   * Three thousand solutions from rain to tank strength, at any temperature, with and without air.
+   */
+  @Test
+  void everySolutionSettles() {
+    for (long seed = 0; seed < 3000; seed++) {
+      double temperature = new SplittableRandom(seed).nextDouble(0, 60);
+      Composition totals = Seeds.solution(seed);
+      Carbon carbon = seed % 2 == 0 ? Carbon.OPEN : Carbon.CLOSED;
+      double ph = Speciation.at(temperature).solve(totals, carbon).ph();
+      assertThat(ph).as("seed %d", seed).isBetween(1.0, 12.0);
+    }
   }
 
   @ParameterizedTest

@@ -145,7 +145,7 @@ final class RecipeTest {
     SplittableRandom random = new SplittableRandom(seed);
     List<Bag> shelf = randomShelf(random, 3);
     List<Goal> goals = randomGoals(random);
-    WeighingScale coarse = new WeighingScale(1);
+    WeighingScale coarse = new WeighingScale(2);
     int most = 3 + random.nextInt(3);
     double litres = 10 * most;
     int bags = 1 + random.nextInt(3);
@@ -161,19 +161,21 @@ final class RecipeTest {
                 Optional.of(bags)));
     assertThat(recipe.doses()).hasSizeLessThanOrEqualTo(bags);
     for (Recipe.Dose dose : recipe.doses()) {
-      assertThat(dose.amount()).isEqualTo(Math.rint(dose.amount())).isGreaterThanOrEqualTo(10);
+      assertThat(dose.amount())
+          .isEqualTo(2 * Math.rint(dose.amount() / 2))
+          .isGreaterThanOrEqualTo(20);
     }
     double best = bruteForce(goals, shelf, litres, bags);
-    assertThat(recipe.objective()).isLessThan(best + 5e-6);
+    assertThat(recipe.objective()).isLessThan(1.01 * best + 5e-6);
     assertThat(recipe.bound()).isLessThan(best + 1e-9);
   }
 
   private static double bruteForce(List<Goal> goals, List<Bag> shelf, double litres, int bags) {
     int most = (int) (3 * litres);
     double best = Double.POSITIVE_INFINITY;
-    for (int a = 0; a <= most; a = a == 0 ? 10 : a + 1) {
-      for (int b = 0; b <= most; b = b == 0 ? 10 : b + 1) {
-        for (int c = 0; c <= most; c = c == 0 ? 10 : c + 1) {
+    for (int a = 0; a <= most; a = a == 0 ? 20 : a + 2) {
+      for (int b = 0; b <= most; b = b == 0 ? 20 : b + 2) {
+        for (int c = 0; c <= most; c = c == 0 ? 20 : c + 2) {
           int used = (a > 0 ? 1 : 0) + (b > 0 ? 1 : 0) + (c > 0 ? 1 : 0);
           if (used <= bags) {
             best =

@@ -47,6 +47,9 @@ public record PhDose(
   private static final double LOWEST_TARGET = 4.5;
   private static final double DILUTE_FIRST_PERCENT = 5;
 
+  /** The unnamed ions change the ionic strength a little; so often it is taken up again. */
+  private static final int ROUNDS = 6;
+
   public PhDose {
     notes = List.copyOf(notes);
   }
@@ -119,11 +122,17 @@ public record PhDose(
    */
   public static Composition measured(Composition booked, double ph, double temperatureC) {
     Speciation model = Speciation.at(temperatureC);
-    SolutionState state = model.solveAtPh(booked, Carbon.OPEN, ph);
-    Composition seen = booked.with(Ion.CARBON, state.totals().mmol(Ion.CARBON));
-    double unknown = state.alkalinityMeq() - booked.alkalinityMeq();
-    Ion carrier = unknown > 0 ? Ion.OTHER_CATION : Ion.OTHER_ANION;
-    return seen.plus(Composition.of(carrier, Math.abs(unknown)));
+    Composition seen = booked;
+    for (int i = 0; i < ROUNDS; i++) {
+      SolutionState state = model.solveAtPh(seen, Carbon.OPEN, ph);
+      double unknown = state.alkalinityMeq() - booked.alkalinityMeq();
+      Ion carrier = unknown > 0 ? Ion.OTHER_CATION : Ion.OTHER_ANION;
+      seen =
+          booked
+              .with(Ion.CARBON, state.totals().mmol(Ion.CARBON))
+              .plus(Composition.of(carrier, Math.abs(unknown)));
+    }
+    return seen;
   }
 
   private static void checkVolume(double litres) {

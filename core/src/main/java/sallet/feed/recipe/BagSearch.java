@@ -17,10 +17,15 @@ final class BagSearch {
   private final double[] step;
   private final int mostBags;
   private final int mostNodes;
-  private final double gap;
+
+  /** An answer must promise to be better by this to be looked at: 0.2 % on one nutrient. */
+  private static final double GAP = 4e-6;
+
+  /** And by this share. */
+  private static final double RELATIVE_GAP = 0.005;
 
   private int nodes;
-  private double bestValue = Double.POSITIVE_INFINITY;
+  private double bestValue;
   private double openBound = Double.POSITIVE_INFINITY;
   private Optional<double[]> best = Optional.empty();
 
@@ -30,7 +35,7 @@ final class BagSearch {
    * @param step scale step, g/L; 0 when any amount will do
    * @param mostBags how many bags may be opened
    * @param mostNodes how long to look
-   * @param gap how much better an answer must promise to be to be looked at
+   * @param worst answers that fit no better than this are of no use
    */
   BagSearch(
       FitModel model,
@@ -39,14 +44,14 @@ final class BagSearch {
       double[] step,
       int mostBags,
       int mostNodes,
-      double gap) {
+      double worst) {
     this.model = model;
     this.most = most;
     this.smallest = smallest;
     this.step = step;
     this.mostBags = mostBags;
     this.mostNodes = mostNodes;
-    this.gap = gap;
+    this.bestValue = worst;
   }
 
   /** The best amounts, g/L; nothing when even the empty solution breaks a limit. */
@@ -72,7 +77,7 @@ final class BagSearch {
     }
     double[] x = relaxed.get();
     double value = model.objective(x);
-    if (value >= bestValue - gap) {
+    if (!worthwhile(value)) {
       openBound = Math.min(openBound, value);
       return;
     }
@@ -90,11 +95,16 @@ final class BagSearch {
     int broken = mostBroken(x);
     if (broken < 0) {
       offer(x);
-    } else if (value < bestValue - gap) {
+    } else if (worthwhile(value)) {
       branchOnSteps(lower, upper, opened, broken, x[broken]);
     } else {
       openBound = Math.min(openBound, value);
     }
+  }
+
+  private boolean worthwhile(double value) {
+    return Double.isInfinite(bestValue)
+        || value < bestValue - Math.max(GAP, RELATIVE_GAP * bestValue);
   }
 
   private static int count(boolean[] opened) {

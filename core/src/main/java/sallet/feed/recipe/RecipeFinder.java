@@ -28,9 +28,6 @@ public final class RecipeFinder {
 
   private static final int MOST_NODES = 400;
 
-  /** An answer must promise a better fit by this to be looked at: 0.2 % on one nutrient. */
-  private static final double GAP = 4e-6;
-
   private final RecipeQuestion question;
   private final FitModel model;
   private final double[] most;
@@ -59,14 +56,14 @@ public final class RecipeFinder {
   }
 
   private Recipe recipe() {
-    BagSearch search = search(question.mostBags().orElse(most.length));
+    BagSearch search = search(question.mostBags().orElse(most.length), Double.POSITIVE_INFINITY);
     double[] best = search.search().orElseThrow(RecipeFinder::noRecipe);
     if (question.mostBags().isEmpty()) {
       double goodEnough = model.objective(best) * 1.1 + AS_GOOD;
       for (int bags = used(best) - 1; bags >= 1; bags--) {
-        BagSearch fewer = search(bags);
+        BagSearch fewer = search(bags, goodEnough);
         Optional<double[]> found = fewer.search();
-        if (found.isEmpty() || model.objective(found.get()) > goodEnough) {
+        if (found.isEmpty()) {
           break;
         }
         best = found.get();
@@ -80,8 +77,8 @@ public final class RecipeFinder {
     return new FeedFault("No amounts of these bags keep all limits; loosen one of them");
   }
 
-  private BagSearch search(int bags) {
-    return new BagSearch(model, most, smallest, step, bags, MOST_NODES, GAP);
+  private BagSearch search(int bags, double worst) {
+    return new BagSearch(model, most, smallest, step, bags, MOST_NODES, worst);
   }
 
   private static int used(double[] gramsPerL) {

@@ -1,6 +1,7 @@
 package sallet.feed.solution;
 
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Activity coefficients of ions.
@@ -26,7 +27,7 @@ final class Activity {
    * @param angstrom distance of closest approach, 1e-10 m
    * @param slope salting-out slope, kg/mol
    */
-  private record Size(double angstrom, double slope) {}
+  record Size(double angstrom, double slope) {}
 
   private static final Map<String, Size> SIZES =
       Map.ofEntries(
@@ -61,19 +62,27 @@ final class Activity {
     debyeHuckelB = Water.debyeHuckelSize(temperatureC);
   }
 
+  /** Size of a species, nothing when it follows Davies. */
+  static Optional<Size> size(String species) {
+    return Optional.ofNullable(SIZES.get(species));
+  }
+
   /** ln γ of a species. */
-  double lnGamma(String species, int charge, double ionicStrength) {
+  double lnGamma(Optional<Size> size, int charge, double ionicStrength) {
     double strength = Math.min(ionicStrength, HELD_AT);
     double root = Math.sqrt(strength);
     if (charge == 0) {
       return Math.log(10) * NEUTRAL_SLOPE * strength;
     }
-    Size size = SIZES.get(species);
     double log10 =
-        size == null
+        size.isEmpty()
             ? -debyeHuckelA * charge * charge * daviesTerm(strength)
-            : -debyeHuckelA * charge * charge * root / (1 + debyeHuckelB * size.angstrom() * root)
-                + size.slope() * strength;
+            : -debyeHuckelA
+                    * charge
+                    * charge
+                    * root
+                    / (1 + debyeHuckelB * size.get().angstrom() * root)
+                + size.get().slope() * strength;
     return Math.log(10) * log10;
   }
 

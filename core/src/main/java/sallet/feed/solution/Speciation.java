@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import sallet.feed.FeedFault;
 import sallet.feed.ion.Composition;
@@ -19,6 +20,7 @@ public final class Speciation {
   private static final double COLDEST_C = 0;
   private static final double WARMEST_C = 60;
   private static final int MOST_ROUNDS = 200;
+  private static final int CALM_ROUNDS = 20;
   private static final double LN10 = Math.log(10);
 
   private final double temperatureC;
@@ -110,6 +112,7 @@ public final class Speciation {
     private final List<Ion> inert = new ArrayList<>();
     private final List<Integer> occurring = new ArrayList<>();
     private final MassBalance balance;
+    private final List<Optional<Activity.Size>> partSizes = new ArrayList<>();
     private final double[] partGamma;
     private final double[] speciesGamma;
     private final double[] given;
@@ -125,6 +128,9 @@ public final class Speciation {
       fixed = new boolean[parts];
       partGamma = new double[parts];
       speciesGamma = new double[occurring.size()];
+      for (int i = 0; i < parts; i++) {
+        partSizes.add(Activity.size(partName(i)));
+      }
       total[0] = -totals.alkalinityMeq() / 1000;
       if (ph.isPresent()) {
         fixed[0] = true;
@@ -173,10 +179,13 @@ public final class Speciation {
       return matrix;
     }
 
-    /** Balances at fixed activity coefficients, in turn with the ionic strength they depend on. */
+    /**
+     * Balances at fixed activity coefficients, in turn with the ionic strength they depend on; the
+     * fixed point is found by secants, with plain steps where a secant leads astray.
+     */
     private void iterate() {
-      double damping = 1;
-      double lastChange = Double.POSITIVE_INFINITY;
+      double last = 0;
+      double lastChange = 0;
       for (int round = 0; round < MOST_ROUNDS; round++) {
         applyActivities();
         balance.solve();
@@ -184,25 +193,29 @@ public final class Speciation {
         if (Math.abs(change) <= 1e-12 + 1e-10 * ionicStrength) {
           return;
         }
-        if (Math.abs(change) > 0.7 * Math.abs(lastChange)) {
-          damping = Math.max(0.1, damping / 2);
-        }
+        double slope = (change - lastChange) / (ionicStrength - last);
+        double secant = -change / slope;
+        boolean astray =
+            round == 0 || !(slope < -0.2) || !(ionicStrength + secant > 0) || round > CALM_ROUNDS;
+        double step = astray ? (round > CALM_ROUNDS ? change / 3 : change) : secant;
+        last = ionicStrength;
         lastChange = change;
-        ionicStrength = Math.max(0, ionicStrength + damping * change);
+        ionicStrength = Math.max(0, ionicStrength + step);
       }
       throw new IllegalStateException("ionic strength does not settle for " + totals);
     }
 
     private void applyActivities() {
       for (int i = 0; i < partGamma.length; i++) {
-        partGamma[i] = activity.lnGamma(partName(i), partCharge(i), ionicStrength);
+        partGamma[i] = activity.lnGamma(partSizes.get(i), partCharge(i), ionicStrength);
         if (fixed[i]) {
           balance.lnFree[i] = given[i] - partGamma[i];
         }
       }
       for (int s = 0; s < occurring.size(); s++) {
         Species species = Species.TABLE.get(occurring.get(s));
-        speciesGamma[s] = activity.lnGamma(species.name(), species.charge(), ionicStrength);
+        speciesGamma[s] =
+            activity.lnGamma(Species.SIZES.get(occurring.get(s)), species.charge(), ionicStrength);
         double ln = lnFormation.get(occurring.get(s)) - speciesGamma[s];
         ln += species.protons() * partGamma[0];
         for (Ion ion : species.ions()) {
@@ -252,7 +265,7 @@ public final class Speciation {
         species.put(partName(i), amount(mol, partCharge(i), partGamma[i]));
       }
       for (Ion ion : inert) {
-        double lnGamma = activity.lnGamma(ion.name(), ion.charge(), ionicStrength);
+        double lnGamma = activity.lnGamma(Activity.size(ion.name()), ion.charge(), ionicStrength);
         species.put(ion.name(), amount(totals.mmol(ion) / 1000, ion.charge(), lnGamma));
       }
       protons += balance.amount[occurring.size()];

@@ -1,6 +1,7 @@
 package sallet.feed.solution;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
@@ -64,6 +65,10 @@ record Species(String name, int charge, List<Ion> ions, int protons, DoubleUnary
           citrate("H2-citrate", -1, -3.13),
           citrate("H-citrate", -2, -3.13 - 4.76),
           citrate("citrate", -3, -3.13 - 4.76 - 6.40));
+
+  /** Ion sizes of {@link #TABLE}, in its order. */
+  static final List<Optional<Activity.Size>> SIZES =
+      TABLE.stream().map(s -> Activity.size(s.name())).toList();
 
   /** The ions that take part in any reaction. */
   static final Set<Ion> REACTING =
