@@ -7,7 +7,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sallet.cases.CaseFolder;
 import sallet.cases.CaseRow;
-import sallet.cases.Checks;
 import sallet.cases.Outcome;
 import sallet.cases.RowCheck;
 import sallet.feed.ion.Composition;
@@ -25,7 +24,9 @@ import sallet.feed.solution.Speciation;
  * Equilibrium chemistry against an independent public-domain geochemistry code, the international
  * conductivity standards and published constants, as each row's source says.
  */
-final class ChemistryChecks implements Checks {
+final class ChemistryChecks {
+  private ChemistryChecks() {}
+
   static final Map<String, Ion> IONS =
       Map.ofEntries(
           Map.entry("K", Ion.POTASSIUM),
@@ -45,8 +46,7 @@ final class ChemistryChecks implements Checks {
   private static final Pattern GYPSUM_IN =
       Pattern.compile("gypsum_in_(?:(water)|(\\w+?)_(\\d+)mM) at (\\d+) C");
 
-  @Override
-  public Map<String, RowCheck> byFile() {
+  static Map<String, RowCheck> byFile() {
     return Map.of(
         "feed/check_constants.csv", ChemistryChecks::constant,
         "feed/check_ec_ph.csv", ChemistryChecks::ecAndPh,

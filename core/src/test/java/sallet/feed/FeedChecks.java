@@ -1,7 +1,6 @@
 package sallet.feed;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import sallet.cases.Checks;
 import sallet.cases.RowCheck;
@@ -10,16 +9,11 @@ import sallet.cases.RowCheck;
 public final class FeedChecks implements Checks {
   @Override
   public Map<String, RowCheck> byFile() {
-    Map<String, RowCheck> all = new HashMap<>();
-    for (Checks part :
-        List.of(
-            new ChemistryChecks(),
-            new ProductChecks(),
-            new MeterChecks(),
-            new ReservoirChecks(),
-            new RecipeChecks())) {
-      all.putAll(part.byFile());
-    }
+    Map<String, RowCheck> all = new HashMap<>(ChemistryChecks.byFile());
+    all.putAll(ProductChecks.byFile());
+    all.putAll(MeterChecks.byFile());
+    all.putAll(ReservoirChecks.byFile());
+    all.putAll(RecipeChecks.byFile());
     return all;
   }
 }

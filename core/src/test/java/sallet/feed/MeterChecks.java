@@ -6,7 +6,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sallet.cases.CaseFolder;
 import sallet.cases.CaseRow;
-import sallet.cases.Checks;
 import sallet.cases.Outcome;
 import sallet.cases.RowCheck;
 import sallet.feed.ion.Composition;
@@ -19,15 +18,16 @@ import sallet.feed.solution.Conductivity;
 import sallet.feed.solution.Speciation;
 
 /** Conductivity standards and "ppm" scales against published tables. */
-final class MeterChecks implements Checks {
+final class MeterChecks {
+  private MeterChecks() {}
+
   private static final Pattern STANDARD = Pattern.compile("KCl ([\\d.]+) mol/kg water at (\\d+) C");
   private static final Pattern WATER = Pattern.compile("water saturated with .* at (\\d+) C");
   private static final Pattern CURVE = Pattern.compile("EC ([\\d.]+) uS/cm at 25 C, scale (\\w+)");
   private static final Pattern LINEAR =
       Pattern.compile("reading ([\\d.]+) ppm on a linear ([\\d.]+) scale");
 
-  @Override
-  public Map<String, RowCheck> byFile() {
+  static Map<String, RowCheck> byFile() {
     return Map.of(
         "feed/check_kcl_standard.csv", MeterChecks::standard,
         "feed/check_tds.csv", MeterChecks::scale);

@@ -8,7 +8,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sallet.cases.CaseFolder;
 import sallet.cases.CaseRow;
-import sallet.cases.Checks;
 import sallet.cases.Outcome;
 import sallet.cases.RowCheck;
 import sallet.feed.dose.AcidVolume;
@@ -24,7 +23,9 @@ import sallet.feed.product.Use;
 import sallet.feed.water.AnalysisUnit;
 
 /** Formulas, labels, acids and units of analyses against stoichiometry and published tables. */
-final class ProductChecks implements Checks {
+final class ProductChecks {
+  private ProductChecks() {}
+
   private static final Pattern PERCENT_OF = Pattern.compile("mass percent (\\w+)");
   private static final Pattern CONTENT = Pattern.compile("(\\w+) content for a label");
   private static final Pattern IN_SOLUTION = Pattern.compile("(\\w+) (?:mg/L )?in solution.*");
@@ -39,8 +40,7 @@ final class ProductChecks implements Checks {
           ".*\\(([\\d.]+) mL\\) of (\\d+) % (.*) acid, sp. gr. ([\\d.]+), .*\\(([\\d.]+) L\\)");
   private static final Pattern VALUE = Pattern.compile("([\\d.]+) (.*)");
 
-  @Override
-  public Map<String, RowCheck> byFile() {
+  static Map<String, RowCheck> byFile() {
     return Map.of(
         "feed/check_salts.csv", ProductChecks::salt,
         "feed/check_recipe_label_acid.csv", ProductChecks::recipeLabelOrAcid);

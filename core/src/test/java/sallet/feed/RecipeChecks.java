@@ -10,7 +10,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sallet.cases.CaseFolder;
 import sallet.cases.CaseRow;
-import sallet.cases.Checks;
 import sallet.cases.Outcome;
 import sallet.cases.RowCheck;
 import sallet.feed.ion.Composition;
@@ -25,13 +24,14 @@ import sallet.feed.recipe.RecipeQuestion;
 import sallet.feed.recipe.SolutionLimits;
 
 /** Optimal recipes against a general-purpose least-squares solver and exhaustive search. */
-final class RecipeChecks implements Checks {
+final class RecipeChecks {
+  private RecipeChecks() {}
+
   private static final Pattern LIST = Pattern.compile("'([^']+)'");
   private static final Pattern AMOUNT = Pattern.compile("'([^']+)': ([\\d.]+)");
   private static final Pattern AT_MOST = Pattern.compile("at most (\\d+) salts");
 
-  @Override
-  public Map<String, RowCheck> byFile() {
+  static Map<String, RowCheck> byFile() {
     return Map.of("feed/check_optimise.csv", RecipeChecks::optimum);
   }
 

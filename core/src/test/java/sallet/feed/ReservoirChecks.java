@@ -7,7 +7,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sallet.cases.CaseFolder;
 import sallet.cases.CaseRow;
-import sallet.cases.Checks;
 import sallet.cases.Outcome;
 import sallet.cases.RowCheck;
 import sallet.feed.ion.Nutrient;
@@ -17,12 +16,13 @@ import sallet.feed.reservoir.Strength;
 import sallet.feed.reservoir.Tissue;
 
 /** Drift, correction, uptake and compensation against worked balances. */
-final class ReservoirChecks implements Checks {
+final class ReservoirChecks {
+  private ReservoirChecks() {}
+
   private static final Pattern NUMBER = Pattern.compile("(?<![A-Za-z])[0-9]+(?:\\.[0-9]+)?");
   private static final Pattern TISSUE = Pattern.compile("tissue (\\w+) ([\\d.]+) g");
 
-  @Override
-  public Map<String, RowCheck> byFile() {
+  static Map<String, RowCheck> byFile() {
     return Map.of("feed/check_drift.csv", ReservoirChecks::drift);
   }
 
