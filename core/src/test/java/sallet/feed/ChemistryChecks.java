@@ -1,6 +1,7 @@
 package sallet.feed;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -146,13 +147,12 @@ final class ChemistryChecks {
         Speciation.at(row.number("T_C"))
             .solveAtPh(totals(row.text("totals_mmol_per_kg")), Carbon.CLOSED, row.number("pH"));
     double tolerance = row.number("tol_SI");
-    Map<String, Double> ours =
-        Map.of(
-            "expected_SI_gypsum", Mineral.GYPSUM.saturationIndex(state),
-            "expected_SI_brushite(logK -6.59)", Mineral.BRUSHITE.saturationIndex(state),
-            "expected_SI_hydroxyapatite(phreeqc.dat)", Apatite.saturationIndex(state),
-            "expected_SI_hydroxyapatite(McDowell 1977)",
-                Apatite.saturationIndexAfterMcDowell(state));
+    Map<String, Double> ours = new LinkedHashMap<>();
+    ours.put("expected_SI_gypsum", Mineral.GYPSUM.saturationIndex(state));
+    ours.put("expected_SI_brushite(logK -6.59)", Mineral.BRUSHITE.saturationIndex(state));
+    ours.put("expected_SI_hydroxyapatite(phreeqc.dat)", Apatite.saturationIndex(state));
+    ours.put(
+        "expected_SI_hydroxyapatite(McDowell 1977)", Apatite.saturationIndexAfterMcDowell(state));
     List<Outcome> outcomes = new ArrayList<>();
     ours.forEach(
         (column, value) -> {

@@ -1,5 +1,7 @@
 package sallet.feed.home;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,7 +70,7 @@ public record FeedSheet(
       double bufferMeqPerPh,
       Map<Mineral, Double> saturation) {
     public State {
-      saturation = Map.copyOf(saturation);
+      saturation = Collections.unmodifiableMap(new EnumMap<>(saturation));
     }
   }
 

@@ -1,10 +1,12 @@
 package sallet.feed.product;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sallet.feed.FeedFault;
@@ -41,7 +43,7 @@ public record Label(
   }
 
   public Label {
-    percents = Map.copyOf(percents);
+    percents = Collections.unmodifiableMap(new TreeMap<>(percents));
   }
 
   /** Reads a grade such as {@code 15.5-0-0 +19 Ca}: N, P2O5 and K2O in percent by mass. */

@@ -1,6 +1,7 @@
 package sallet.feed.recipe;
 
 import java.util.Map;
+import java.util.TreeMap;
 import sallet.feed.UnsafeDose;
 import sallet.feed.ion.Composition;
 import sallet.feed.ion.Nutrient;
@@ -14,15 +15,16 @@ import sallet.feed.solution.Conductivity;
 public final class SafeSolution {
   private static final double HIGHEST_EC_MS_CM = 4;
   private static final Map<Nutrient, Double> HIGHEST_MG_L =
-      Map.of(
-          Nutrient.IRON, 10.0,
-          Nutrient.MANGANESE, 2.5,
-          Nutrient.ZINC, 1.0,
-          Nutrient.COPPER, 0.5,
-          Nutrient.BORON, 1.5,
-          Nutrient.MOLYBDENUM, 0.3,
-          Nutrient.SODIUM, 400.0,
-          Nutrient.CHLORIDE, 500.0);
+      new TreeMap<>(
+          Map.of(
+              Nutrient.IRON, 10.0,
+              Nutrient.MANGANESE, 2.5,
+              Nutrient.ZINC, 1.0,
+              Nutrient.COPPER, 0.5,
+              Nutrient.BORON, 1.5,
+              Nutrient.MOLYBDENUM, 0.3,
+              Nutrient.SODIUM, 400.0,
+              Nutrient.CHLORIDE, 500.0));
 
   private SafeSolution() {}
 

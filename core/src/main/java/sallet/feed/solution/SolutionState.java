@@ -1,5 +1,7 @@
 package sallet.feed.solution;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sallet.feed.ion.Composition;
@@ -36,7 +38,7 @@ public record SolutionState(
   public record Amount(double mmol, int charge, double lnActivity) {}
 
   public SolutionState {
-    species = Map.copyOf(species);
+    species = Collections.unmodifiableMap(new LinkedHashMap<>(species));
     warnings = List.copyOf(warnings);
   }
 

@@ -1,7 +1,7 @@
 package sallet.feed.solution;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -250,7 +250,7 @@ public final class Speciation {
     }
 
     SolutionState state() {
-      Map<String, SolutionState.Amount> species = new HashMap<>();
+      Map<String, SolutionState.Amount> species = new LinkedHashMap<>();
       double protons = 0;
       double carbon = 0;
       for (int s = 0; s < occurring.size(); s++) {

@@ -1,5 +1,7 @@
 package sallet.feed.stock;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sallet.feed.ion.Composition;
@@ -21,7 +23,7 @@ public record StockTank(String name, Map<Product, Double> gramsPerL, double cold
   public static final double FULLEST = 0.8;
 
   public StockTank {
-    gramsPerL = Map.copyOf(gramsPerL);
+    gramsPerL = Collections.unmodifiableMap(new LinkedHashMap<>(gramsPerL));
   }
 
   /** What is in a litre. */
