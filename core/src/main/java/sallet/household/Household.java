@@ -18,7 +18,23 @@ public record Household(
     Bench bench,
     Optional<Lamp> lamp,
     Nursery nursery,
-    Reservoir reservoir) {
+    Reservoir reservoir,
+    FeedShelf feed) {
+
+  /** A household that mixes its solution from the usual salts. */
+  public Household(
+      Eaters eaters,
+      List<Absence> absences,
+      CropWishes crops,
+      Place place,
+      Room room,
+      Bench bench,
+      Optional<Lamp> lamp,
+      Nursery nursery,
+      Reservoir reservoir) {
+    this(eaters, absences, crops, place, room, bench, lamp, nursery, reservoir, FeedShelf.usual());
+  }
+
   public Household {
     absences = List.copyOf(absences);
   }

@@ -51,7 +51,8 @@ final class HouseholdBuilder {
         bench.bench(),
         bench.lamp(),
         nursery(),
-        new Reservoir(values.base("reservoir.volume")));
+        new Reservoir(values.base("reservoir.volume")),
+        new ShelfBuilder(values).shelf());
   }
 
   private Eaters eaters() {

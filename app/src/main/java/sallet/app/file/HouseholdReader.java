@@ -63,6 +63,7 @@ public final class HouseholdReader {
     BenchChecks bench = new BenchChecks(values, faults, household.room(), household.bench());
     bench.check();
     household.lamp().ifPresent(bench::check);
+    new ShelfChecks(values, faults, household.feed()).check();
     return Optional.of(household);
   }
 
