@@ -38,7 +38,7 @@ final class Courses {
       return;
     }
     LocalDate up = emergence.get();
-    int nurserySlot = calendar.slotFrom(up.isAfter(sown) ? up : sown.plusDays(1));
+    int nurserySlot = calendar.slotFrom(up.plusDays(1));
     if (nurserySlot < 0) {
       return;
     }

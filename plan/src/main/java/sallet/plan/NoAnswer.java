@@ -7,6 +7,20 @@ import sallet.household.Household;
 
 /** Questions without an answer, and what would have to change. */
 final class NoAnswer {
+  /** Days from sowing to the first leaf in good light and warmth. Common practice. */
+  private static final int FIRST_LEAF_DAYS = 28;
+
+  /** Mean temperatures between which leaf crops grow, °C. Judgement. */
+  private static final double COLDEST_C = 8;
+
+  private static final double WARMEST_C = 28;
+
+  /** Daily light that is not what keeps plants small, mol/m²/d. Judgement. */
+  private static final double ENOUGH_LIGHT_MOL = 8;
+
+  /** Days longer than this make many leaf crops run to seed, h. Judgement. */
+  private static final double LONG_DAY_HOURS = 13;
+
   private NoAnswer() {}
 
   static void checkPlaces(Household household, List<Crop> crops, TaskCalendar calendar) {
@@ -50,12 +64,48 @@ final class NoAnswer {
       throw new NoPlan(
           String.format(
               Locale.ROOT,
-              "Nothing sown from %s on can fill a bowl by %s (the best pots get %.1f mol/m² of"
-                  + " light a day; leaves want 10 to 17): give more light or warmth, or plan more"
-                  + " weeks with --weeks.",
+              "Nothing sown from %s on can fill a bowl by %s: %s.",
               calendar.from(),
               calendar.bowl(calendar.bowls() - 1),
-              at.groups().get(0).meanDliMol()));
+              cause(calendar, at)));
     }
+  }
+
+  /** The likeliest cause, and what to change. */
+  private static String cause(TaskCalendar calendar, Surroundings at) {
+    Surroundings.Group best = at.groups().get(0);
+    int last = best.days().days() - 1;
+    double meanC = (best.days().meanC(0) + best.days().meanC(last)) / 2;
+    double photoperiod = best.days().photoperiodHours(0);
+    long slotsLate =
+        calendar.slots().stream()
+            .filter(day -> !day.isBefore(calendar.from().plusDays(FIRST_LEAF_DAYS)))
+            .count();
+    if (slotsLate == 0) {
+      return "the first leaf takes about "
+          + FIRST_LEAF_DAYS
+          + " days and nobody is at home after that within the plan; plan more weeks with --weeks";
+    }
+    if (meanC > WARMEST_C || meanC < COLDEST_C) {
+      return String.format(
+          Locale.ROOT,
+          "the room's air is %.0f °C on the mean and leaves grow between %.0f and %.0f °C; change"
+              + " room.air or the place of the bench",
+          meanC,
+          COLDEST_C,
+          WARMEST_C);
+    }
+    if (best.meanDliMol() >= ENOUGH_LIGHT_MOL && photoperiod > LONG_DAY_HOURS) {
+      return String.format(
+          Locale.ROOT,
+          "in days of %.0f h the wanted crops run to seed before they are large enough; set"
+              + " lamp.hours to 12 h or want other crops",
+          photoperiod);
+    }
+    return String.format(
+        Locale.ROOT,
+        "the best pots get %.1f mol/m² of light a day and leaves want 10 to 17; give more light, or"
+            + " plan more weeks with --weeks",
+        best.meanDliMol());
   }
 }

@@ -11,6 +11,12 @@ import sallet.weather.PlaceClimate;
 
 /** Sentences beside a plan: whose climate was taken, which wanted crops are not sown and why. */
 final class Notes {
+  /** Daily light below which seedlings stretch, mol/m²/d. Judgement. */
+  private static final double DIM_DLI_MOL = 6;
+
+  /** Daily light below which hardly anything grows, mol/m²/d. Judgement. */
+  private static final double DARK_DLI_MOL = 2;
+
   private final Instance instance;
   private final List<Course> courses;
 
@@ -21,6 +27,8 @@ final class Notes {
 
   List<String> of(List<Sowing> sowings) {
     List<String> notes = new ArrayList<>();
+    notes.add(emptyBench(sowings));
+    darkness().ifPresent(notes::add);
     if (!instance.household().room().windows().isEmpty()) {
       notes.addAll(PlaceClimate.of(instance.household().place()).notes());
     }
@@ -33,6 +41,34 @@ final class Notes {
       }
     }
     return notes;
+  }
+
+  private static String emptyBench(List<Sowing> sowings) {
+    String start =
+        "The plan starts from an empty bench; plants that stand there now are not counted.";
+    return sowings.isEmpty()
+        ? start
+        : String.format(
+            Locale.ROOT,
+            "%s Its last sowing is on %s: what is sown later belongs to the next plan.",
+            start,
+            sowings.get(sowings.size() - 1).date());
+  }
+
+  /** Leaves want 10 to 17 mol; below 6 seedlings stretch, below 2 hardly anything grows. */
+  private Optional<String> darkness() {
+    double best =
+        instance.at().groups().stream().mapToDouble(Surroundings.Group::meanDliMol).max().orElse(0);
+    if (best >= DIM_DLI_MOL) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            "The bench is %s: its best pots get %.1f mol/m² of light a day, leaves want 10 to 17;"
+                + " a lamp, or a stronger one, would do more than any plan.",
+            best < DARK_DLI_MOL ? "dark" : "dim",
+            best));
   }
 
   private String whyNot(int k) {
@@ -50,11 +86,11 @@ final class Notes {
           + longDay(crop);
     }
     if (Courses.firstBowl(own, instance.calendar().bowls()) >= instance.calendar().bowls()) {
-      return start + " is not sown: it stays too small to pick in this light and warmth.";
+      return start
+          + " is not sown: it is near its end here before it is large enough to pick"
+          + longDay(crop);
     }
-    return start
-        + " is not sown: other wanted crops fill the bowl with fewer seeds and pots"
-        + longDay(crop);
+    return start + " is not sown: other wanted crops give more for their pots" + longDay(crop);
   }
 
   /** The long day's part in it: one lamp is one day length for all crops. */

@@ -24,6 +24,9 @@ final class Question {
 
   private static final int MOST_GROUPS = 3;
 
+  /** A leaf plant fills no more than a square of 30 cm, cm². Common practice. */
+  private static final double WIDEST_PLANT_CM2 = 900;
+
   /** Pots differ noticeably when light times site differs by more than this share. Judgement. */
   private static final double NEARLY_EQUAL = 0.1;
 
@@ -45,7 +48,10 @@ final class Question {
     Nursery n = household.nursery();
     PlaceDays nursery =
         RoomDays.inNursery(RoomLight.inNursery(household, from, days), n, household.room().air());
-    List<Double> sites = PotSites.siteCm2(household.bench());
+    List<Double> sites =
+        PotSites.siteCm2(household.bench()).stream()
+            .map(site -> Math.min(site, WIDEST_PLANT_CM2))
+            .toList();
     List<PotLight> pots = new ArrayList<>();
     for (int i = 0; i < sites.size(); i++) {
       pots.add(new PotLight(i, meanDliMol(bench, i), sites.get(i)));

@@ -61,11 +61,19 @@ record PlanReport(
     }
     double demand = bowls.stream().mapToDouble(BowlWeek::demandGrams).sum();
     double missing = bowls.stream().mapToDouble(BowlWeek::shortfallGrams).sum();
-    return "First bowl on %s. From then on %d of %s full; %s of the grams wanted are planned."
+    BowlWeek first =
+        bowls.stream()
+            .filter(w -> w.plannedGrams() >= SHORT_FROM_GRAMS)
+            .findFirst()
+            .orElse(bowls.get(0));
+    return ("First bowl on %s. %d of %s within reach %s full; %s of the grams wanted are planned."
+            + " Grams are a forecast for the mean plant: take them with a third of doubt either"
+            + " way.")
         .formatted(
-            Words.day(bowls.get(0).bowlDay()),
+            Words.day(first.bowlDay()),
             bowls.size() - shortWeeks().size(),
-            Words.count(bowls.size(), "bowl") + (bowls.size() == 1 ? " is" : " are"),
+            Words.count(bowls.size(), "bowl"),
+            bowls.size() == 1 ? "is" : "are",
             Words.percent(1 - missing / demand));
   }
 

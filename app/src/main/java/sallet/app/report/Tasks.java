@@ -207,7 +207,7 @@ public final class Tasks {
     String start =
         c.lifted()
             ? "Lift %s (%s, about %s)".formatted(pots, Words.spoken(s.crop()), Words.grams(grams))
-            : "Clear %s (%s, past its time%s)"
+            : "Clear %s (%s, no longer needed%s)"
                 .formatted(pots, Words.spoken(s.crop()), thrownAway(c));
     add(
         LEAVE_POT,
@@ -225,7 +225,9 @@ public final class Tasks {
 
   private static String thrownAway(Course c) {
     double grams = c.clearedGrams() * c.plants();
-    return grams < 0.5 ? "" : ", about " + Words.grams(grams) + " for the compost";
+    return grams < 0.5
+        ? ""
+        : ", about " + Words.grams(grams) + " are left: eat what you can, compost the rest";
   }
 
   /** What goes into the pots on the same day. */

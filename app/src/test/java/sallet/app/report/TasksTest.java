@@ -64,7 +64,7 @@ class TasksTest {
 
     assertThat(clear.text())
         .isEqualTo(
-            "Clear B4 and B5 (salad rocket, past its time, about 24 g for the compost); free B4"
+            "Clear B4 and B5 (salad rocket, no longer needed, about 24 g are left: eat what you can, compost the rest); free B4"
                 + " and B5 for spinach today.");
     assertThat(clear.event().journalWord()).isEqualTo("lost");
     assertThat(clear.grams()).isZero();
