@@ -19,6 +19,8 @@ public final class CropChecks implements Checks {
   private static final String THERMAL_TIME = "crop/germination_thermal_time.csv";
 
   private final PlantRuns runs = new PlantRuns();
+  private final TwoStateChecks twoState = new TwoStateChecks();
+  private final TomatoChecks tomato = new TomatoChecks();
 
   @Override
   public Map<String, RowCheck> byFile() {
@@ -29,7 +31,10 @@ public final class CropChecks implements Checks {
         entry("crop/germination_standards_7cfr201_31.csv", CropChecks::germinationStandard),
         entry("crop/seed_count_checks.csv", CropChecks::seedCount),
         entry("crop/risk_checks.csv", RiskChecks::check),
-        entry("crop/vanhenten_rates.csv", CropChecks::grossAssimilation),
+        entry("crop/vanhenten_rates.csv", TwoStateChecks::rates),
+        entry("crop/vanhenten_scenarios.csv", TwoStateChecks::hasTrajectory),
+        entry("crop/vanhenten_trajectories.csv", twoState::trajectory),
+        entry("crop/tomato_reduced_model.csv", tomato::check),
         entry("crop/plant_model_parameters.csv", CropChecks::parameters),
         entry("crop/plant_model_scenarios.csv", runs::hasTrajectory),
         entry("crop/plant_model_trajectories.csv", runs::check));
@@ -110,16 +115,6 @@ public final class CropChecks implements Checks {
         };
     return List.of(
         Outcome.number(row.text("check"), row.number("expected"), ours, row.number("tolerance")));
-  }
-
-  /** Gross assimilation of one leaf layer; light in W/m² at 4.57 µmol/J. */
-  private static List<Outcome> grossAssimilation(CaseRow row, CaseFolder folder) {
-    double ours =
-        Assimilation.grossCo2(
-            row.number("par_W_m2") * 4.57, row.number("T_C"), row.number("co2_ppm"), 1);
-    return List.of(
-        Outcome.relative(
-            "Fmax, g CO2/m²/s", row.number("f_phot_max_g_m2_s"), ours, row.number("rel_tol")));
   }
 
   /** Data: every parameter set of the file is a valid one. */
