@@ -42,6 +42,17 @@ public record Crop(
     return growth.isPresent() && harvest.isPresent();
   }
 
+  /** How it is harvested. */
+  public HarvestStyle style() {
+    return switch (guide.group()) {
+      case "micro" -> HarvestStyle.TRAY;
+      case "fruit" -> HarvestStyle.FRUIT;
+      case "head" -> HarvestStyle.WHOLE_PLANT;
+      default ->
+          guide.firstCutDays().isEmpty() ? HarvestStyle.WHOLE_PLANT : HarvestStyle.LEAF_BY_LEAF;
+    };
+  }
+
   /**
    * Share of seeds that become a usable plant where it is neither too warm nor too cold: the
    * harvest rule's, which holds losses and selection too; for crops without one that of a plain

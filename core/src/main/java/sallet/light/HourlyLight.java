@@ -48,6 +48,11 @@ public final class HourlyLight {
     return daylightUmol[place][day * 24 + hour] + lampUmol[place][day * 24 + hour];
   }
 
+  /** Mean PPFD of the hour at a place from daylight alone, µmol/m²/s. */
+  public double daylightUmol(int place, int day, int hour) {
+    return daylightUmol[place][day * 24 + hour];
+  }
+
   /** Daily light integral of a place, mol/m²/d. */
   public double dliMol(int place, int day) {
     return daylightDliMol(place, day) + lampDliMol(place, day);

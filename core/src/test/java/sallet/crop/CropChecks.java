@@ -30,6 +30,7 @@ public final class CropChecks implements Checks {
         entry(THERMAL_TIME, CropChecks::thermalTimeFit),
         entry("crop/germination_checks.csv", CropChecks::thermalTime),
         entry("crop/germination_standards_7cfr201_31.csv", CropChecks::germinationStandard),
+        entry(PublishedYields.FILE, PublishedYields::check),
         entry("crop/nitrate_limits_eu.csv", CropChecks::nitrateLimit),
         entry("crop/servings.csv", CropChecks::serving),
         entry("crop/storage_life.csv", CropChecks::storageLife),

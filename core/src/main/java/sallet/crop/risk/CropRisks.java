@@ -20,6 +20,11 @@ public final class CropRisks {
   private static final int LIGHT_MEMORY_DAYS = 5;
   private static final int LAST_DAYS = 14;
 
+  /** Near to seed before these shares of its age limit are early and too early. */
+  private static final double EARLY = 0.75;
+
+  private static final double TOO_EARLY = 0.6;
+
   private CropRisks() {}
 
   /** Every risk that can be judged for the crop, the gravest first. */
@@ -105,9 +110,9 @@ public final class CropRisks {
     int age = life.crop().harvest().map(HarvestRule::overAgeDays).orElse(60);
     OptionalInt near = LastDay.daysUntilNearSeed(bolting, life.emergence(), life.stays(), age);
     Concern concern =
-        near.isEmpty() || near.getAsInt() >= age
+        near.isEmpty()
             ? Concern.NONE
-            : near.getAsInt() < TOO_SOON * age ? Concern.ACT : Concern.WATCH;
+            : Concern.rising(-near.getAsInt(), -EARLY * age, -TOO_EARLY * age);
     return new Risk(
         Kind.BOLTING,
         concern,
@@ -125,9 +130,6 @@ public final class CropRisks {
                 .formatted(one(bolting.criticalPhotoperiodHours())),
         "Al-Said 2018 (direction); sums from memory");
   }
-
-  /** Near to seed before this share of its age: hardly worth growing so. */
-  private static final double TOO_SOON = 0.7;
 
   /** Only crops of warm countries suffer: those whose seed or growth needs more than 7 °C. */
   private static Optional<Risk> chilling(Exposure life) {
