@@ -15,9 +15,9 @@ import sallet.household.AirClimate;
  *
  * @param sown day of sowing
  * @param stages in order of time; a stage that is not reached within the days known is missing
- * @param trusses trusses in flower by the last day known
+ * @param trusses trusses that have flowered 200 days after sowing, or by the last day known
  * @param usualG usual yield of a plant, g (common practice)
- * @param modelG ripe fruit of a plant by the reduced model, g fresh: optimistic indoors
+ * @param modelG ripe fruit of a plant by then by the reduced model, g fresh: optimistic indoors
  * @param work hand work in order of time
  */
 public record TomatoPlan(
@@ -44,6 +44,9 @@ public record TomatoPlan(
   private static final double RIPE_FIRST_CD = 900;
 
   private static final double RIPE_FULL_CD = 1400;
+
+  /** Days from sowing that are told. Judgement: one season. */
+  private static final int SEASON_DAYS = 200;
 
   /** Dry share of ripe fruit. From memory. */
   private static final double FRUIT_DRY_SHARE = 0.055;
@@ -100,9 +103,9 @@ public record TomatoPlan(
     return new TomatoPlan(
         sown,
         stages,
-        flower.map(date -> trusses(bench, date)).orElse(0.0),
+        flower.map(date -> trusses(bench, date, sown.plusDays(SEASON_DAYS))).orElse(0.0),
         crop.guide().yieldG(),
-        modelG(bench, planted, air),
+        modelG(bench, planted, sown.plusDays(SEASON_DAYS), air),
         work(planted, flower));
   }
 
@@ -123,17 +126,21 @@ public record TomatoPlan(
     return Optional.empty();
   }
 
-  private static double trusses(PlaceDays place, LocalDate flower) {
+  private static double trusses(PlaceDays place, LocalDate flower, LocalDate end) {
     double sum = 1;
-    for (LocalDate date = flower; place.holds(date); date = date.plusDays(1)) {
+    for (LocalDate date = flower;
+        date.isBefore(end) && place.holds(date);
+        date = date.plusDays(1)) {
       sum += trussesPerDay(place.meanC(place.index(date)));
     }
     return sum;
   }
 
-  private static double modelG(PlaceDays place, LocalDate planted, AirClimate air) {
+  private static double modelG(PlaceDays place, LocalDate planted, LocalDate end, AirClimate air) {
     ReducedTomato.Stand stand = ReducedTomato.Stand.TRANSPLANT;
-    for (LocalDate date = planted; place.holds(date); date = date.plusDays(1)) {
+    for (LocalDate date = planted;
+        date.isBefore(end) && place.holds(date);
+        date = date.plusDays(1)) {
       int at = place.index(date);
       int month = date.getMonthValue() - 1;
       int litHours = (int) Math.round(place.photoperiodHours(at));

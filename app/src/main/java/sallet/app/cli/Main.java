@@ -36,6 +36,7 @@ public final class Main {
     CommandLine commandLine =
         new CommandLine(new Sallet())
             .addSubcommand(new PlanCommand(terminal))
+            .addSubcommand(new CropCommand(terminal))
             .addSubcommand(new FeedCommand(terminal));
     commandLine.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     commandLine.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));

@@ -101,8 +101,7 @@ final class PlanCommand implements Callable<Integer> {
     int dives = call.whole("--effort", effort, 0, 10_000);
     Optional<LocalDate> given = Optional.ofNullable(today).flatMap(t -> call.date("--today", t));
     Optional<Path> folder = Optional.ofNullable(out).flatMap(dir -> folder(call, dir));
-    Catalogue catalogue = Catalogue.builtIn();
-    HouseholdFile read = read(new HouseholdReader(catalogue));
+    HouseholdFile read = read(new HouseholdReader(Catalogue.builtIn()));
     List<Fault> faults = new ArrayList<>(call.faults());
     if (read instanceof HouseholdFile.Faulty faulty) {
       faults.addAll(faulty.faults());
@@ -111,6 +110,7 @@ final class PlanCommand implements Callable<Integer> {
       return answer.refuse(ExitStatus.WRONG_INPUT, file, faults).code();
     }
     Household household = good.household();
+    Catalogue catalogue = good.catalogue();
     LocalDate from = given.orElseGet(() -> clockDate(household));
     MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives);
     try (Interrupt interrupt = new Interrupt()) {

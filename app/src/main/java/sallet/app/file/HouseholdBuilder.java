@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import sallet.crop.Servings;
 import sallet.household.Absence;
 import sallet.household.AirClimate;
 import sallet.household.CropWishes;
@@ -61,7 +62,10 @@ final class HouseholdBuilder {
     double bowl =
         people
             * values.number("household.saladsPerWeek")
-            * values.number("household.gramsPerSalad");
+            * values
+                .get("household.cupsPerSalad", Double.class)
+                .map(Servings::gramsOfCups)
+                .orElseGet(() -> values.number("household.gramsPerSalad"));
     return new Eaters(
         people,
         values.get("household.bowlGrams", Double.class).orElse(bowl),

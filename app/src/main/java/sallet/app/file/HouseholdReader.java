@@ -38,14 +38,13 @@ public final class HouseholdReader {
   /** Reads the bytes of a file. */
   public HouseholdFile read(byte[] bytes) {
     Faults faults = new Faults();
-    Optional<Household> household = text(bytes, faults).flatMap(text -> parse(text, faults));
-    return household
-        .filter(whole -> faults.isEmpty())
-        .<HouseholdFile>map(HouseholdFile.Good::new)
+    Optional<HouseholdFile.Good> good = text(bytes, faults).flatMap(text -> parse(text, faults));
+    return good.filter(whole -> faults.isEmpty())
+        .<HouseholdFile>map(whole -> whole)
         .orElseGet(() -> new HouseholdFile.Faulty(faults.inOrder()));
   }
 
-  private Optional<Household> parse(String text, Faults faults) {
+  private Optional<HouseholdFile.Good> parse(String text, Faults faults) {
     Optional<Yaml> root = YamlReader.read(text, faults);
     if (root.isEmpty() || (root.get() instanceof Yaml.Scalar scalar && scalar.isNothing())) {
       if (faults.isEmpty()) {
@@ -54,7 +53,8 @@ public final class HouseholdReader {
       return Optional.empty();
     }
     Values values = Structure.read(root.get(), keys, faults);
-    CropWishes crops = new CropChecks(values, faults, catalogue).check();
+    Catalogue known = new OwnCrops(values, faults, catalogue).added();
+    CropWishes crops = new CropChecks(values, faults, known).check();
     PlaceChecks place = new PlaceChecks(values, faults);
     Household household = new HouseholdBuilder(values).household(crops, place.city());
     place.check();
@@ -64,7 +64,7 @@ public final class HouseholdReader {
     bench.check();
     household.lamp().ifPresent(bench::check);
     new ShelfChecks(values, faults, household.feed()).check();
-    return Optional.of(household);
+    return Optional.of(new HouseholdFile.Good(household, known));
   }
 
   private static Optional<byte[]> bytes(Path file, Faults faults) {

@@ -10,10 +10,10 @@ import sallet.household.Household;
  * @param subject a few words
  * @param text short and exact; defers to local codes and licensed trades
  */
-record Caution(String subject, String text) {
+public record Caution(String subject, String text) {
 
   /** Picking and lifting. General hygiene guidance, common practice. */
-  static final Caution FOOD =
+  public static final Caution FOOD =
       new Caution(
           "Clean leaf",
           "Wash hands and knife before picking, and again between potting and picking. Flood"
