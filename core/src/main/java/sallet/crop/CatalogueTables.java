@@ -78,7 +78,8 @@ final class CatalogueTables {
 
   private String growthSource(Table.Row rule) {
     Table.Row set = required(parameters, rule.text("parameter_set"));
-    return set.text("crop") + ": " + set.text("known_as") + "; " + set.text("how");
+    String how = set.text("how").replace("README section 3", "docs/models/growth.md");
+    return set.text("crop") + ": " + set.text("known_as") + "; " + how;
   }
 
   private Optional<PlantParameters> growth(Table.Row rule) {

@@ -18,6 +18,7 @@ import sallet.crop.HarvestRule;
 import sallet.crop.HarvestStyle;
 import sallet.crop.PlaceDays;
 import sallet.crop.RoomDays;
+import sallet.crop.Stay;
 import sallet.crop.TomatoPlan;
 import sallet.crop.forecast.DaysToMass;
 import sallet.crop.forecast.GrowingRoom;
@@ -25,6 +26,9 @@ import sallet.crop.forecast.GrowthForecast;
 import sallet.crop.forecast.RoomVerdict;
 import sallet.crop.forecast.Skies;
 import sallet.crop.forecast.Spread;
+import sallet.crop.risk.CropRisks;
+import sallet.crop.risk.Exposure;
+import sallet.crop.risk.Risk;
 import sallet.household.Household;
 import sallet.household.PotSites;
 import sallet.light.HourlyLight;
@@ -40,6 +44,7 @@ public final class ForecastCrops {
   private static final int SKIES = 20;
   private static final int LIGHT_DAYS = 28;
   private static final int MONTHS = 12;
+  private static final int DAMP_DAYS = 70;
 
   private final Household household;
   private final LocalDate sown;
@@ -85,6 +90,7 @@ public final class ForecastCrops {
     return new CropReport(
         sown,
         spot,
+        forecast.damp(crops.all().get(0), room),
         crop.isPresent()
             ? List.of(RoomVerdict.of(crop.get(), sown, room, Spread.PRIOR))
             : RoomVerdict.ofAll(crops.all(), sown, room, Spread.PRIOR),
@@ -128,6 +134,18 @@ public final class ForecastCrops {
         sitesCm2.get(pot),
         household.room().air(),
         household.place().latitudeDeg() < 0);
+  }
+
+  private Risk damp(Crop any, GrowingRoom room) {
+    return CropRisks.slowDrying(
+        new Exposure(
+            any,
+            sown,
+            sown.plusDays(DAMP_DAYS),
+            List.of(new Stay(sown, room.bench(), room.siteCm2())),
+            room.air(),
+            Exposure.STILL_AIR_M_PER_S,
+            room.southern()));
   }
 
   private Detail detail(Crop crop, GrowingRoom room, List<Integer> byLight) {

@@ -98,13 +98,12 @@ public record RoomVerdict(
         Double.isInfinite(ready) ? OptionalDouble.empty() : OptionalDouble.of(ready));
   }
 
-  /** What spoils the taste or only warns does not make a crop grow poorly. */
+  /** What spoils the taste does not make a crop grow poorly; damp air is a matter of the room. */
   private static Concern gravity(Risk risk) {
     return switch (risk.kind()) {
       case STRETCH, BOLTING, CHILLING, HEAT -> risk.concern();
-      case TIP_BURN, BITTERNESS, SLOW_DRYING ->
-          risk.concern() == Concern.ACT ? Concern.WATCH : Concern.NONE;
-      case NITRATE -> Concern.NONE;
+      case TIP_BURN, BITTERNESS -> risk.concern() == Concern.ACT ? Concern.WATCH : Concern.NONE;
+      case SLOW_DRYING, NITRATE -> Concern.NONE;
     };
   }
 

@@ -49,8 +49,8 @@ public final class CropRisks {
     return new Risk(
         Kind.STRETCH,
         concern,
-        "Seedlings at %s mol a day grow stems %s times as long as in good light."
-            .formatted(one(dliMol), one(factor)),
+        "Seedlings at %s mol a day grow stems %d %% longer than in good light."
+            .formatted(one(dliMol), Math.round(100 * (factor - 1))),
         List.of(new Driver("stem length, relative to good light", factor, "", Stretch.WARN_ABOVE)),
         concern == Concern.NONE
             ? ""
@@ -205,15 +205,17 @@ public final class CropRisks {
             COMMON));
   }
 
-  private static Risk slowDrying(Exposure life) {
+  /** Leaves that dry slowly: a matter of the room, the same for every crop. */
+  public static Risk slowDrying(Exposure life) {
     double percent = life.nightHumidityPercent();
     Concern concern = Concern.rising(percent, 85, 95);
     return new Risk(
         Kind.SLOW_DRYING,
         concern,
         percent >= 100
-            ? "The room's air, cooled to the night, is more than saturated: dew settles on leaves."
-            : "Air cooled to the night is %d %% humid.".formatted(Math.round(percent)),
+            ? "The day's air, cooled to the night without airing, holds too much water: dew settles on leaves."
+            : "The day's air, cooled to the night without airing, is %d %% humid."
+                .formatted(Math.round(percent)),
         List.of(new Driver("humidity in the night", percent, "%", 85)),
         concern == Concern.NONE
             ? ""
@@ -238,11 +240,13 @@ public final class CropRisks {
             ? Concern.rising(guess.getAsInt(), 0.8 * maximum.mgPerKg(), maximum.mgPerKg())
             : Concern.rising(-dliMol, -8, -4);
     String held =
-        guess.isPresent() ? "a rough guess is %d mg/kg".formatted(guess.getAsInt()) : "no guess";
+        guess.isPresent()
+            ? "a rough guess is %d mg/kg".formatted(guess.getAsInt())
+            : "(no guess is known for this crop)";
     return new Risk(
         Kind.NITRATE,
         concern,
-        "Dim light and late feeding raise nitrate: at %s mol a day %s; traders in the European Union"
+        "Dim light and late feeding raise nitrate: at %s mol a day %s. Traders in the European Union"
                 .formatted(one(dliMol), held)
             + " may sell up to %d mg/kg (%s, %s)."
                 .formatted(maximum.mgPerKg(), maximum.growing(), maximum.period()),

@@ -43,6 +43,12 @@ public record Exposure(
       throw new IllegalArgumentException(
           "a life from " + emergence + " to " + end + " needs a place from its first day on");
     }
+    for (Stay move : stays.subList(1, stays.size())) {
+      if (move.from().isBefore(emergence)) {
+        throw new IllegalArgumentException(
+            "a plant cannot move on " + move.from() + ", before it comes up on " + emergence);
+      }
+    }
   }
 
   /** One day where the plant stands then. */

@@ -183,4 +183,22 @@ class CropRisksTest {
                     false))
         .hasMessageContaining("needs a place from its first day on");
   }
+
+  @Test
+  void aPlantCannotMoveBeforeItComesUp() {
+    Crop crop = Catalogue.builtIn().find("mizuna").orElseThrow();
+    Exposure good = GOOD.exposure(crop, SPRING, false);
+    Stay stay = good.stays().get(0);
+    assertThatThrownBy(
+            () ->
+                new Exposure(
+                    crop,
+                    SPRING.plusDays(5),
+                    SPRING.plusDays(30),
+                    List.of(stay, new Stay(SPRING.plusDays(2), stay.place(), 225)),
+                    good.air(),
+                    0.1,
+                    false))
+        .hasMessage("a plant cannot move on 2027-03-03, before it comes up on 2027-03-06");
+  }
 }

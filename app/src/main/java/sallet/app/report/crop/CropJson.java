@@ -32,6 +32,7 @@ public final class CropJson {
     ObjectNode root = NODES.objectNode();
     root.put("sown", report.sown().toString());
     root.set("place", spot(report.spot()));
+    root.set("damp", risk(report.damp()));
     ArrayNode crops = root.putArray("crops");
     report.verdicts().forEach(verdict -> crops.add(verdict(verdict)));
     report.detail().ifPresent(detail -> root.set("detail", detail(detail)));

@@ -8,17 +8,19 @@ import sallet.crop.TomatoPlan;
 import sallet.crop.forecast.DaysToMass;
 import sallet.crop.forecast.GrowthForecast;
 import sallet.crop.forecast.RoomVerdict;
+import sallet.crop.risk.Risk;
 
 /**
  * The answer to what grows in a room.
  *
  * @param sown day of sowing
  * @param spot where it was reckoned
+ * @param damp how leaves dry in the room's nights, the same for every crop
  * @param verdicts crops compared, those that grow best first
  * @param detail one crop in full, when one was asked for
  */
 public record CropReport(
-    LocalDate sown, Spot spot, List<RoomVerdict> verdicts, Optional<Detail> detail) {
+    LocalDate sown, Spot spot, Risk damp, List<RoomVerdict> verdicts, Optional<Detail> detail) {
   public CropReport {
     verdicts = List.copyOf(verdicts);
   }

@@ -58,6 +58,8 @@ public final class CropText {
   }
 
   private void comparison() {
+    title("THE ROOM");
+    risk(report.damp());
     for (RoomVerdict.Grade grade : RoomVerdict.Grade.values()) {
       List<RoomVerdict> some = report.verdicts().stream().filter(v -> v.grade() == grade).toList();
       if (!some.isEmpty()) {
@@ -235,12 +237,13 @@ public final class CropText {
       }
       line(row.toString().stripTrailing());
     }
+    line("A dash: it is too old by then.");
   }
 
   private static String days(DaysToMass row) {
     List<String> days = new ArrayList<>();
     for (OptionalInt day : row.days()) {
-      days.add(day.isPresent() ? Integer.toString(day.getAsInt()) : "never");
+      days.add(day.isPresent() ? Integer.toString(day.getAsInt()) : "-");
     }
     return String.join(" / ", days);
   }
