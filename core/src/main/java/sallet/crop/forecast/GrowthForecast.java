@@ -5,12 +5,17 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import sallet.crop.Crop;
 import sallet.crop.Emergence;
 import sallet.crop.HarvestRule;
 import sallet.crop.HarvestStyle;
+import sallet.crop.HeadWindow;
 import sallet.crop.LastDay;
+import sallet.crop.LifeDays;
 import sallet.crop.PlantLife;
+import sallet.crop.PlantLife.Picking;
+import sallet.crop.PlantParameters;
 import sallet.crop.Stay;
 import sallet.crop.forecast.GrowthEnsemble.Member;
 import sallet.crop.risk.CropRisks;
@@ -37,6 +42,9 @@ public record GrowthForecast(
    * @param toBench day it moves to its pot
    * @param lastDay last day on the bench
    * @param nearSeed whether running to seed and not age sets the last day
+   * @param window days on which a whole plant of median luck is best lifted; empty for other styles
+   * @param replace day on which a new plant is the better use of the pot than a plant picked leaf
+   *     by leaf; empty when there is none before its last day
    * @param curve fresh mass of one plant on every day from emergence on
    * @param readyDays days from sowing to the first harvest; infinite ends are never reached
    * @param takes what is harvested of one pot
@@ -50,6 +58,8 @@ public record GrowthForecast(
       LocalDate toBench,
       LocalDate lastDay,
       boolean nearSeed,
+      Optional<HeadWindow> window,
+      Optional<LocalDate> replace,
       List<Day> curve,
       Band readyDays,
       List<Take> takes,
@@ -138,6 +148,10 @@ public record GrowthForecast(
           toBench,
           lastDay,
           lastDay.isBefore(emerged.plusDays(rule.overAgeDays())),
+          leafByLeaf
+              ? Optional.empty()
+              : HeadWindow.of(median(stays, lastDay, Picking.NONE), rule, crop.guide().yieldG()),
+          leafByLeaf ? replace(stays, firstPick, lastDay) : Optional.empty(),
           curve(plants, lastDay),
           ready(plants, leafByLeaf),
           takes,
@@ -152,6 +166,20 @@ public record GrowthForecast(
                   room.air(),
                   Exposure.STILL_AIR_M_PER_S,
                   room.southern())));
+    }
+
+    /** A plant of median luck. */
+    private PlantLife median(List<Stay> stays, LocalDate lastDay, Picking picking) {
+      PlantParameters p = crop.growth().orElseThrow();
+      return PlantLife.of(
+          p, LifeDays.of(p, rule(), spread.vigour(), emerged, stays, lastDay), picking);
+    }
+
+    private Optional<LocalDate> replace(List<Stay> stays, LocalDate firstPick, LocalDate lastDay) {
+      int first = (int) Math.max(1, ChronoUnit.DAYS.between(emerged, firstPick));
+      OptionalInt day =
+          median(stays, lastDay, new Picking(first, 7, HarvestRule.LARGEST_PICK)).renewDay();
+      return day.isPresent() ? Optional.of(emerged.plusDays(day.getAsInt())) : Optional.empty();
     }
 
     private HarvestRule rule() {

@@ -35,7 +35,7 @@ public final class CropJson {
     root.set("damp", risk(report.damp()));
     ArrayNode crops = root.putArray("crops");
     report.verdicts().forEach(verdict -> crops.add(verdict(verdict)));
-    report.detail().ifPresent(detail -> root.set("detail", detail(detail)));
+    report.detail().ifPresent(detail -> root.set("detail", detail(report, detail)));
     root.put("caution", Caution.FOOD.text());
     try {
       return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
@@ -64,11 +64,15 @@ public final class CropJson {
     return node;
   }
 
-  private static ObjectNode detail(CropReport.Detail detail) {
+  private static ObjectNode detail(CropReport report, CropReport.Detail detail) {
     ObjectNode node = NODES.objectNode();
     node.put("crop", detail.crop().name());
     node.put("species", detail.crop().species());
     node.put("style", word(detail.crop().style()));
+    put(
+        node,
+        "babyLeafGramsPer100Cm2",
+        RoomVerdict.babyLeafG(detail.crop(), report.spot().dliMol()));
     detail.forecast().ifPresent(forecast -> node.set("forecast", forecast(forecast)));
     detail.tomato().ifPresent(plan -> node.set("fruit", tomato(plan)));
     ArrayNode months = node.putArray("daysToMass");
@@ -119,6 +123,15 @@ public final class CropJson {
         .put("toBench", course.toBench().toString())
         .put("lastDay", course.lastDay().toString())
         .put("nearSeed", course.nearSeed());
+    course
+        .window()
+        .ifPresent(
+            w ->
+                node.putObject("bestLifted")
+                    .put("from", course.emerged().plusDays(w.firstDay()).toString())
+                    .put("to", course.emerged().plusDays(w.lastDay()).toString())
+                    .put("overMatureAfter", w.overMature()));
+    course.replace().ifPresent(day -> node.put("betterReplaced", day.toString()));
     node.set("firstHarvestDays", band(course.readyDays()));
     ArrayNode curve = node.putArray("freshGrams");
     for (GrowthForecast.Day day : course.curve()) {

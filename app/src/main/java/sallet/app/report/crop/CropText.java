@@ -11,7 +11,10 @@ import sallet.app.report.Words;
 import sallet.crop.Concern;
 import sallet.crop.Crop;
 import sallet.crop.CropGuide;
+import sallet.crop.FridgeLife;
 import sallet.crop.HarvestStyle;
+import sallet.crop.Seed;
+import sallet.crop.SeedCount;
 import sallet.crop.Span;
 import sallet.crop.TomatoPlan;
 import sallet.crop.forecast.Band;
@@ -25,6 +28,11 @@ import sallet.crop.risk.Risk;
 public final class CropText {
   private static final int WIDTH = 80;
   private static final int BAR = 36;
+
+  private static final double FRIDGE_C = 4;
+
+  /** Plants wanted in the example of how many to sow. */
+  private static final int PLANTS = 6;
 
   private final CropReport report;
   private final StringBuilder out = new StringBuilder();
@@ -94,6 +102,7 @@ public final class CropText {
     }
     report.verdicts().get(0).why().forEach(why -> wrapped("  ", why));
     detail.forecast().ifPresent(this::forecast);
+    keeping(detail.crop());
     detail.tomato().ifPresent(plan -> tomato(detail.crop().guide(), plan));
     months(detail.months());
     sources(detail.crop());
@@ -111,7 +120,28 @@ public final class CropText {
                   Words.oneDecimal(forecast.emergence().daysUntil(0.9).getAsDouble()),
                   Math.round(100 * forecast.emergence().usableShare())));
     }
+    sowing(forecast);
     forecast.course().ifPresent(course -> course(forecast, course));
+  }
+
+  private void sowing(GrowthForecast forecast) {
+    double usable = forecast.emergence().usableShare();
+    if (usable > 0) {
+      wrapped(
+          "",
+          "For %d plants in nine cases of ten sow %d cells with one seed each."
+              .formatted(PLANTS, SeedCount.cellsFor(PLANTS, usable)));
+    }
+    Seed seed = forecast.crop().seed();
+    seed.keepsYears()
+        .ifPresent(
+            years ->
+                wrapped(
+                    "",
+                    "Cool and dry, seed keeps about %s. A lot of which 90 of 100 came when new gives %d after two years."
+                        .formatted(
+                            Math.round(years) == 1 ? "a year" : Math.round(years) + " years",
+                            Math.round(100 * seed.shareAfter(0.9, 2)))));
   }
 
   private void course(GrowthForecast forecast, Course course) {
@@ -141,6 +171,24 @@ public final class CropText {
             .formatted(band(course.potG(), "-"), Math.round(course.potWeekG())));
     title("RISKS");
     course.risks().forEach(this::risk);
+  }
+
+  private void keeping(Crop crop) {
+    title("OTHER WAYS AND KEEPING");
+    RoomVerdict.babyLeafG(crop, report.spot().dliMol())
+        .ifPresent(
+            grams ->
+                wrapped(
+                    "",
+                    "As baby leaf about %d g by 100 cm² of tray, %s days after sowing (common practice)."
+                        .formatted(
+                            Math.round(grams),
+                            crop.guide().babyLeafDays().map(CropText::span).orElse("-"))));
+    wrapped(
+        "",
+        FridgeLife.daysAt(crop, FRIDGE_C)
+            .map(days -> "Keeps good for %s days at 4 °C.".formatted(span(days)))
+            .orElse("How long it keeps in a fridge is not known; eat it soon."));
   }
 
   private void stage(String name, LocalDate date) {
@@ -285,7 +333,9 @@ public final class CropText {
   }
 
   private static String span(Span span) {
-    return plain(span.low()) + " to " + plain(span.high());
+    return span.low() == span.high()
+        ? plain(span.low())
+        : plain(span.low()) + " to " + plain(span.high());
   }
 
   private void title(String text) {
