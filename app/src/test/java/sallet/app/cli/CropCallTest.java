@@ -108,6 +108,13 @@ class CropCallTest {
         .isBetween(curve.get(40).path("low").asDouble(), curve.get(40).path("high").asDouble());
   }
 
+  @Test
+  void tellsWhenAHeadIsBestLifted() throws IOException {
+    assertThat(call("--crop", "butterhead lettuce").out())
+        .contains("best lifted from", "For 6 plants", "Keeps good for");
+    assertThat(call("--crop", "mizuna").out()).doesNotContain("best lifted from");
+  }
+
   /** More speed gives more grams: the own crop is mizuna with a factor of 1.1. */
   @Test
   void anOwnCropDiffersFromItsRelativeAsSaid() throws IOException {

@@ -220,7 +220,7 @@ class GrowthForecastTest {
     assertThat(days).isBetween(38L, 58L);
     assertThat(head.takes()).hasSize(1);
     assertThat(head.takes().get(0).lift()).isTrue();
-    long from = head.window().orElseThrow().firstDay();
+    double from = head.window().orElseThrow().firstDay();
     assertThat(head.readyDays().median() - ChronoUnit.DAYS.between(SOWN, head.emerged()))
         .isCloseTo(from, within(2.0));
     assertThat(course("mizuna", SteadyRoom.GOOD).window()).isEmpty();

@@ -152,6 +152,16 @@ public final class CropText {
     stage("into its pot", course.toBench());
     line("first harvest           day %s from sowing".formatted(band(course.readyDays(), "never")));
     stage(course.nearSeed() ? "goes: near to seed" : "goes: too old", course.lastDay());
+    course
+        .window()
+        .ifPresent(
+            w -> {
+              stage("best lifted from", course.emerged().plusDays(w.firstDay()));
+              stage(
+                  w.overMature() ? "over-mature from" : "until",
+                  course.emerged().plusDays(w.lastDay()));
+            });
+    course.replace().ifPresent(day -> stage("better replaced", day));
     title(
         forecast.crop().style() == HarvestStyle.LEAF_BY_LEAF
             ? "FRESH MASS OF ONE PLANT, PICKED EVERY WEEK"
