@@ -7,7 +7,8 @@ import java.util.Optional;
  * One household: who eats, when they are away, what they like, where the room is and what stands in
  * it. Everything the other packages need, and nothing computed.
  *
- * @param lamp the lamp above the bench, empty when daylight is all there is
+ * @param lamps the lamps above the bench, none when daylight is all there is
+ * @param readings the grower's own readings of light
  */
 public record Household(
     Eaters eaters,
@@ -16,10 +17,54 @@ public record Household(
     Place place,
     Room room,
     Bench bench,
-    Optional<Lamp> lamp,
+    List<Lamp> lamps,
     Nursery nursery,
-    Reservoir reservoir) {
+    Reservoir reservoir,
+    List<LightReading> readings) {
   public Household {
     absences = List.copyOf(absences);
+    lamps = List.copyOf(lamps);
+    readings = List.copyOf(readings);
+  }
+
+  /** A household with at most one lamp and no readings. */
+  public Household(
+      Eaters eaters,
+      List<Absence> absences,
+      CropWishes crops,
+      Place place,
+      Room room,
+      Bench bench,
+      Optional<Lamp> lamp,
+      Nursery nursery,
+      Reservoir reservoir) {
+    this(
+        eaters,
+        absences,
+        crops,
+        place,
+        room,
+        bench,
+        lamp.stream().toList(),
+        nursery,
+        reservoir,
+        List.of());
+  }
+
+  /** The first lamp above the bench, empty when daylight is all there is. */
+  public Optional<Lamp> lamp() {
+    return lamps.stream().findFirst();
+  }
+
+  /** The same household with other lamps. */
+  public Household withLamps(List<Lamp> others) {
+    return new Household(
+        eaters, absences, crops, place, room, bench, others, nursery, reservoir, readings);
+  }
+
+  /** The same household with other readings. */
+  public Household withReadings(List<LightReading> others) {
+    return new Household(
+        eaters, absences, crops, place, room, bench, lamps, nursery, reservoir, others);
   }
 }
