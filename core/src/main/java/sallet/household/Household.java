@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param lamps the lamps above the bench, none when daylight is all there is
  * @param readings the grower's own readings of light
+ * @param tariff what electricity costs, when the grower told
  */
 public record Household(
     Eaters eaters,
@@ -20,14 +21,15 @@ public record Household(
     List<Lamp> lamps,
     Nursery nursery,
     Reservoir reservoir,
-    List<LightReading> readings) {
+    List<LightReading> readings,
+    Optional<Tariff> tariff) {
   public Household {
     absences = List.copyOf(absences);
     lamps = List.copyOf(lamps);
     readings = List.copyOf(readings);
   }
 
-  /** A household with at most one lamp and no readings. */
+  /** A household with at most one lamp and neither readings nor tariff. */
   public Household(
       Eaters eaters,
       List<Absence> absences,
@@ -48,7 +50,8 @@ public record Household(
         lamp.stream().toList(),
         nursery,
         reservoir,
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   /** The first lamp above the bench, empty when daylight is all there is. */
@@ -59,12 +62,12 @@ public record Household(
   /** The same household with other lamps. */
   public Household withLamps(List<Lamp> others) {
     return new Household(
-        eaters, absences, crops, place, room, bench, others, nursery, reservoir, readings);
+        eaters, absences, crops, place, room, bench, others, nursery, reservoir, readings, tariff);
   }
 
   /** The same household with other readings. */
   public Household withReadings(List<LightReading> others) {
     return new Household(
-        eaters, absences, crops, place, room, bench, lamps, nursery, reservoir, others);
+        eaters, absences, crops, place, room, bench, lamps, nursery, reservoir, others, tariff);
   }
 }

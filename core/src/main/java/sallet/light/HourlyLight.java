@@ -48,6 +48,16 @@ public final class HourlyLight {
     return daylightUmol[place][day * 24 + hour] + lampUmol[place][day * 24 + hour];
   }
 
+  /** Mean lamp light of the hour at a place, µmol/m²/s. */
+  public double lampUmol(int place, int day, int hour) {
+    return lampUmol[place][day * 24 + hour];
+  }
+
+  /** Mean daylight of the hour at a place, µmol/m²/s. */
+  public double daylightUmol(int place, int day, int hour) {
+    return daylightUmol[place][day * 24 + hour];
+  }
+
   /** Daily light integral of a place, mol/m²/d. */
   public double dliMol(int place, int day) {
     return daylightDliMol(place, day) + lampDliMol(place, day);

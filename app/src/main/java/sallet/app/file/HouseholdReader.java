@@ -8,6 +8,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import sallet.crop.Catalogue;
 import sallet.household.CropWishes;
@@ -32,20 +33,28 @@ public final class HouseholdReader {
   public HouseholdFile read(Path file) {
     Faults faults = new Faults();
     Optional<byte[]> bytes = bytes(file, faults);
-    return bytes.map(this::read).orElseGet(() -> new HouseholdFile.Faulty(faults.inOrder()));
+    Optional<Path> folder = Optional.ofNullable(file.toAbsolutePath().getParent());
+    return bytes
+        .map(b -> read(b, folder))
+        .orElseGet(() -> new HouseholdFile.Faulty(faults.inOrder()));
   }
 
-  /** Reads the bytes of a file. */
+  /** Reads the bytes of a file that names no other files. */
   public HouseholdFile read(byte[] bytes) {
+    return read(bytes, Optional.empty());
+  }
+
+  private HouseholdFile read(byte[] bytes, Optional<Path> folder) {
     Faults faults = new Faults();
-    Optional<Household> household = text(bytes, faults).flatMap(text -> parse(text, faults));
+    Optional<Household> household =
+        text(bytes, faults).flatMap(text -> parse(text, folder, faults));
     return household
         .filter(whole -> faults.isEmpty())
         .<HouseholdFile>map(HouseholdFile.Good::new)
         .orElseGet(() -> new HouseholdFile.Faulty(faults.inOrder()));
   }
 
-  private Optional<Household> parse(String text, Faults faults) {
+  private Optional<Household> parse(String text, Optional<Path> folder, Faults faults) {
     Optional<Yaml> root = YamlReader.read(text, faults);
     if (root.isEmpty() || (root.get() instanceof Yaml.Scalar scalar && scalar.isNothing())) {
       if (faults.isEmpty()) {
@@ -56,14 +65,19 @@ public final class HouseholdReader {
     Values values = Structure.read(root.get(), keys, faults);
     CropWishes crops = new CropChecks(values, faults, catalogue).check();
     PlaceChecks place = new PlaceChecks(values, faults);
-    Household household = new HouseholdBuilder(values).household(crops, place.city());
+    Attachments attachments = new Attachments(values, faults, folder);
+    Household household =
+        new HouseholdBuilder(values, faults, attachments).household(crops, place.city());
     place.check();
     new PeopleChecks(values, faults).check();
     new WindowChecks(values, faults, household.room()).check();
     BenchChecks bench = new BenchChecks(values, faults, household.room(), household.bench());
     bench.check();
-    household.lamp().ifPresent(bench::check);
-    return Optional.of(household);
+    List<String> lamps = LampBuilder.paths(values);
+    for (int i = 0; i < household.lamps().size(); i++) {
+      bench.check(lamps.get(i), household.lamps().get(i));
+    }
+    return Optional.of(new ReadingChecks(values, faults).with(household));
   }
 
   private static Optional<byte[]> bytes(Path file, Faults faults) {
