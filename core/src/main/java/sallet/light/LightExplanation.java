@@ -95,8 +95,7 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
 
     private double daylight() {
       ZoneOffset clock = RoomLight.standardTime(household.place(), day);
-      SunPosition sun =
-          Sun.at(day.atTime(hour, 30).toInstant(clock), household.place());
+      SunPosition sun = Sun.at(day.atTime(hour, 30).toInstant(clock), household.place());
       String position = "middle of the hour, refraction included";
       step("sun above the horizon", sun.altitudeDeg(), "°", position, "Grena 2012, no. 3");
       step("sun's direction", sun.azimuthDeg(), "°", "clockwise from north", "Grena 2012, no. 3");
@@ -127,8 +126,7 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
           "factor of the windows",
           factor.value(),
           "",
-          String.format(
-              Locale.ROOT, "within a factor of %.2f two times in three", factor.spread()),
+          String.format(Locale.ROOT, "within a factor of %.2f two times in three", factor.spread()),
           factor.readings() == 0
               ? "no readings yet"
               : "learned from " + factor.readings() + " of your readings");
@@ -257,8 +255,7 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
           "factor of the lamps",
           factor.value(),
           "",
-          String.format(
-              Locale.ROOT, "within a factor of %.2f two times in three", factor.spread()),
+          String.format(Locale.ROOT, "within a factor of %.2f two times in three", factor.spread()),
           factor.readings() == 0
               ? "no readings yet"
               : "learned from " + factor.readings() + " of your readings");

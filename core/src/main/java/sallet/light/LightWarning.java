@@ -7,15 +7,25 @@ import java.util.Locale;
 /**
  * A sign that light may harm, never a certainty.
  *
+ * @param kind what may happen
  * @param grade how likely
  * @param text what may happen, from which number, and what to do
  * @param source of the threshold
  */
-public record LightWarning(Grade grade, String text, String source) {
+public record LightWarning(Kind kind, Grade grade, String text, String source) {
   /** How likely harm is. */
   public enum Grade {
     MILD,
     STRONG
+  }
+
+  /** What may happen. */
+  public enum Kind {
+    STRETCHING,
+    WEAK_LAMP,
+    TIP_BURN,
+    BLEACHING,
+    BOLTING
   }
 
   private static final double STRETCH_STRONG_MOL = 6;
@@ -42,6 +52,7 @@ public record LightWarning(Grade grade, String text, String source) {
     if (dliMol < STRETCH_MILD_MOL) {
       warnings.add(
           new LightWarning(
+              Kind.STRETCHING,
               dliMol < STRETCH_STRONG_MOL ? Grade.STRONG : Grade.MILD,
               text("Seedlings may stretch: %.1f mol a day; give them 8 to 14.", dliMol),
               "judgement; 8 to 14 mol: university extension"));
@@ -49,6 +60,7 @@ public record LightWarning(Grade grade, String text, String source) {
     if (lampUmol > 0 && lampUmol < STRETCH_UMOL && dliMol < STRETCH_MILD_MOL) {
       warnings.add(
           new LightWarning(
+              Kind.WEAK_LAMP,
               Grade.STRONG,
               text(
                   "Seedlings under a lamp of %.0f µmol/m²/s stretch; lower the lamp or take a"
@@ -59,6 +71,7 @@ public record LightWarning(Grade grade, String text, String source) {
     if (dliMol > TIP_BURN_STILL_MOL) {
       warnings.add(
           new LightWarning(
+              Kind.TIP_BURN,
               dliMol > TIP_BURN_MOL ? Grade.STRONG : Grade.MILD,
               text(
                   "Heading lettuce may burn at the leaf tips: %.1f mol a day; blow air down on the"
@@ -70,6 +83,7 @@ public record LightWarning(Grade grade, String text, String source) {
     if (lampUmol > BLEACH_MILD_UMOL) {
       warnings.add(
           new LightWarning(
+              Kind.BLEACHING,
               lampUmol > BLEACH_STRONG_UMOL ? Grade.STRONG : Grade.MILD,
               text(
                   "Leaves not used to it may bleach: %.0f µmol/m²/s; raise or dim the lamp, and go"
@@ -80,6 +94,7 @@ public record LightWarning(Grade grade, String text, String source) {
     if (photoperiodHours > BOLTING_HOURS) {
       warnings.add(
           new LightWarning(
+              Kind.BOLTING,
               Grade.MILD,
               text(
                   "Spinach, rocket and coriander bolt sooner in days longer than 14 h (%.0f h"

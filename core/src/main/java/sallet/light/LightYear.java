@@ -26,8 +26,8 @@ import sallet.weather.PlaceClimate;
  * @param months twelve, from the first
  * @param weeks lamp hours and dimming, none without lamps
  * @param hanging the lamps as they hang, empty without any
- * @param better height at which the lamps give what is missing in the darkest month with the longest
- *     day; empty without lamps or when no height does
+ * @param better height at which the lamps give what is missing in the darkest month with the
+ *     longest day; empty without lamps or when no height does
  * @param raises when the lamps go up as leaves rise
  * @param calibration the grower's readings
  * @param nursery map of the seed shelf, when its lamp is known
@@ -61,8 +61,8 @@ public record LightYear(
    * @param windowMol daylight of each pot
    * @param lampMol lamp light of each pot with the lamps as the household runs them
    * @param dayHours length of the day, sun and lamp together, h
-   * @param dullWeekMol daylight at the bench's middle in a week that only one in ten is darker than;
-   *     the mean when single weeks are not known
+   * @param dullWeekMol daylight at the bench's middle in a week that only one in ten is darker
+   *     than; the mean when single weeks are not known
    * @param brightWeekMol the same for one in ten that is brighter
    */
   public record Month(
@@ -114,9 +114,7 @@ public record LightYear(
         light,
         months,
         lamps ? LampWeek.of(household, light, target, household.tariff()) : List.of(),
-        lamps
-            ? Optional.of(LampHeight.at(household, lowest(household)))
-            : Optional.empty(),
+        lamps ? Optional.of(LampHeight.at(household, lowest(household))) : Optional.empty(),
         lamps ? better(household, months, target) : Optional.empty(),
         lamps
             ? LampRaise.of(household, LampRaise.Canopy.LOOSE_LEAF, LightWarning.MOST_UMOL)
@@ -176,7 +174,8 @@ public record LightYear(
       double[] sorted =
           weeks.stream()
               .flatMapToDouble(
-                  year -> IntStream.range(start / 7, Math.min(52, end / 7)).mapToDouble(w -> year[w]))
+                  year ->
+                      IntStream.range(start / 7, Math.min(52, end / 7)).mapToDouble(w -> year[w]))
               .sorted()
               .toArray();
       double mean = window.stream().mapToDouble(Double::doubleValue).average().orElse(0);

@@ -34,7 +34,9 @@ public final class Main {
 
   private static CommandLine commandLine(Terminal terminal, Answer answer) {
     CommandLine commandLine =
-        new CommandLine(new Sallet()).addSubcommand(new PlanCommand(terminal));
+        new CommandLine(new Sallet())
+            .addSubcommand(new PlanCommand(terminal))
+            .addSubcommand(new LightCommand(terminal));
     commandLine.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     commandLine.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

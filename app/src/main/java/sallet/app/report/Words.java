@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Numbers and dates as people read them, in English and metric units. */
-final class Words {
+public final class Words {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
   private static final DateTimeFormatter DAY_AND_YEAR =
@@ -17,55 +17,55 @@ final class Words {
   private Words() {}
 
   /** Such as "Sat 28 Nov". */
-  static String day(LocalDate date) {
+  public static String day(LocalDate date) {
     return DAY.format(date);
   }
 
   /** Such as "Sat 28 Nov 2026". */
-  static String dayAndYear(LocalDate date) {
+  public static String dayAndYear(LocalDate date) {
     return DAY_AND_YEAR.format(date);
   }
 
   /** Whole grams, such as "60 g". */
-  static String grams(double grams) {
+  public static String grams(double grams) {
     return Math.round(grams) + " g";
   }
 
   /** Whole percent, such as "40 %". */
-  static String percent(double share) {
+  public static String percent(double share) {
     return Math.round(share * 100) + " %";
   }
 
   /** One decimal, such as "9.4". */
-  static String oneDecimal(double value) {
+  public static String oneDecimal(double value) {
     return String.format(Locale.ROOT, "%.1f", value);
   }
 
   /** Such as "1 seed" or "4 seeds". */
-  static String count(int number, String one) {
+  public static String count(int number, String one) {
     return number + " " + one + (number == 1 ? "" : "s");
   }
 
   /** Such as "Wed and Sat". */
-  static String weekdays(List<DayOfWeek> days) {
+  public static String weekdays(List<DayOfWeek> days) {
     return list(days.stream().map(d -> d.getDisplayName(TextStyle.SHORT, Locale.ENGLISH)).toList());
   }
 
   /** A catalogue name within a sentence: "loose-leaf lettuce, red" as "red loose-leaf lettuce". */
-  static String spoken(String crop) {
+  public static String spoken(String crop) {
     int comma = crop.lastIndexOf(", ");
     return comma < 0 ? crop : crop.substring(comma + 2) + " " + crop.substring(0, comma);
   }
 
   /** The text with its first letter raised. */
-  static String capital(String text) {
+  public static String capital(String text) {
     return text.isEmpty()
         ? text
         : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** Such as "A1, A2 and A3". */
-  static String list(List<String> items) {
+  public static String list(List<String> items) {
     int n = items.size();
     return n < 2
         ? String.join("", items)
@@ -76,7 +76,7 @@ final class Words {
    * The text without characters that steer a terminal or turn the direction of writing; each
    * becomes U+FFFD. Line feeds stay.
    */
-  static String printable(String text) {
+  public static String printable(String text) {
     StringBuilder out = new StringBuilder(text.length());
     text.codePoints().forEach(c -> out.appendCodePoint(isPrintable(c) ? c : 0xFFFD));
     return out.toString();
