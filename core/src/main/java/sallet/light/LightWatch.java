@@ -10,10 +10,13 @@ import java.util.TreeSet;
  * One kind of warning gathered over a year and a bench.
  *
  * @param worst the warning of the place and month that is worst
+ * @param worstPot name of that place
+ * @param worstMonth number of that month
  * @param pots names of the pots that have it in any month
  * @param months numbers of the months that have it, 0 for the first of the year
  */
-public record LightWatch(LightWarning worst, List<String> pots, List<Integer> months) {
+public record LightWatch(
+    LightWarning worst, String worstPot, int worstMonth, List<String> pots, List<Integer> months) {
   public LightWatch {
     pots = List.copyOf(pots);
     months = List.copyOf(months);
@@ -56,6 +59,7 @@ public record LightWatch(LightWarning worst, List<String> pots, List<Integer> mo
         });
     List<String> names =
         pots.stream().map(i -> year.household().bench().pots().get(i).name()).toList();
-    return new LightWatch(worst.warning, names, List.copyOf(months));
+    String worstPot = year.household().bench().pots().get(worst.pot).name();
+    return new LightWatch(worst.warning, worstPot, worst.month, names, List.copyOf(months));
   }
 }

@@ -185,11 +185,17 @@ public record LightYear(
               window,
               lamp,
               mean(start, end, light::photoperiodHours),
-              sorted.length == 0 ? mean : sorted[sorted.length / 10],
-              sorted.length == 0 ? mean : sorted[sorted.length - 1 - sorted.length / 10]));
+              mean * relative(sorted, sorted.length / 10),
+              mean * relative(sorted, sorted.length - 1 - sorted.length / 10)));
       first = end;
     }
     return months;
+  }
+
+  /** A value of a sorted list over the list's mean; 1 when there is none. */
+  private static double relative(double[] sorted, int at) {
+    double mean = Arrays.stream(sorted).average().orElse(0);
+    return mean == 0 ? 1 : sorted[at] / mean;
   }
 
   private static double mean(int start, int end, IntToDoubleFunction ofDay) {
@@ -203,7 +209,6 @@ public record LightYear(
       return List.of();
     }
     Household middle = middleOnly(household);
-    double factor = Calibration.of(household).factors().window().value();
     return IntStream.range(0, CHANCE_YEARS)
         .mapToObj(
             seed -> {
@@ -216,8 +221,7 @@ public record LightYear(
                       seed);
               HourlyLight chance = RoomLight.atPots(middle, sky, light.from(), 364);
               double[] weeks = new double[52];
-              Arrays.setAll(
-                  weeks, w -> factor * mean(7 * w, 7 * w + 7, d -> chance.daylightDliMol(0, d)));
+              Arrays.setAll(weeks, w -> mean(7 * w, 7 * w + 7, d -> chance.daylightDliMol(0, d)));
               return weeks;
             })
         .toList();

@@ -11,12 +11,15 @@ import sallet.household.Window;
 import sallet.light.LightYear;
 
 /**
- * The room from above, north up: windows as bars in their walls, lamps as dashed frames, and each
- * pot with its light of a day as a number on a tint.
+ * The bench and the room around it from above, north up: windows as bars in their walls, lamps as
+ * dashed frames, and each pot with its light of a day as a number on a tint.
  */
 final class LightMap {
   private static final double EDGE = 26;
   private static final double WIDTH = 420;
+
+  /** How much of the room is shown around the tray, m. */
+  private static final double AROUND_M = 0.6;
 
   /** Where one tint ends and the next begins, mol/m²/d. */
   private static final List<Double> STEPS_MOL = List.of(3.0, 6.0, 8.0, 12.0, 17.0);
@@ -25,6 +28,9 @@ final class LightMap {
   private final LightYear.Month month;
   private final Room room;
   private final Bench bench;
+  private final double westM;
+  private final double southM;
+  private final double northM;
   private final double pxPerM;
   private final Markup svg = new Markup();
 
@@ -33,7 +39,11 @@ final class LightMap {
     this.month = month;
     this.room = year.household().room();
     this.bench = year.household().bench();
-    this.pxPerM = (WIDTH - 2 * EDGE) / room.widthM();
+    this.westM = Math.max(0, bench.xM() - AROUND_M);
+    this.southM = Math.max(0, bench.yM() - AROUND_M);
+    this.northM = Math.min(room.depthM(), bench.yM() + bench.depthM() + AROUND_M);
+    double eastM = Math.min(room.widthM(), bench.xM() + bench.widthM() + AROUND_M);
+    this.pxPerM = (WIDTH - 2 * EDGE) / (eastM - westM);
   }
 
   static Markup of(LightYear year, LightYear.Month month) {
@@ -41,8 +51,7 @@ final class LightMap {
   }
 
   private Markup draw() {
-    double height = 2 * EDGE + room.depthM() * pxPerM;
-    Svg.open(svg, WIDTH, height);
+    Svg.open(svg, WIDTH, 2 * EDGE + (northM - southM) * pxPerM, 0);
     Svg.describe(
         svg,
         "map-" + month.month(),
@@ -142,10 +151,10 @@ final class LightMap {
   }
 
   private double px(double xM) {
-    return EDGE + xM * pxPerM;
+    return EDGE + (xM - westM) * pxPerM;
   }
 
   private double py(double yM) {
-    return EDGE + (room.depthM() - yM) * pxPerM;
+    return EDGE + (northM - yM) * pxPerM;
   }
 }

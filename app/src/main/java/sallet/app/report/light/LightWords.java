@@ -160,8 +160,15 @@ final class LightWords {
             ? "all pots"
             : pots <= 8 ? String.join(", ", watch.pots()) : pots + " pots";
     String grade = watch.worst().grade() == LightWarning.Grade.STRONG ? "Likely" : "Possible";
-    return "%s (%s; %s). %s Source: %s."
-        .formatted(grade, where, when, watch.worst().text(), watch.worst().source());
+    return "%s at some time in %s (%s), most so in %s in %s. %s Source: %s."
+        .formatted(
+            grade,
+            where,
+            when,
+            watch.worstPot(),
+            month(year.months().get(watch.worstMonth())),
+            watch.worst().text(),
+            watch.worst().source());
   }
 
   /** What the readings taught. */
