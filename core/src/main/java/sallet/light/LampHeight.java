@@ -12,10 +12,11 @@ import sallet.household.Lamp;
  * @param aboveBenchM shining face above the tray surface, m
  * @param clearanceM shining face above the leaves, m
  * @param map light over the pots, all lamps on
+ * @param utilisation share of the lamps' photons that fall on the tray, straight or thrown back
  * @param brightestUmol light at the leaves straight below a lamp's middle, µmol/m²/s
  */
 public record LampHeight(
-    double aboveBenchM, double clearanceM, Evenness map, double brightestUmol) {
+    double aboveBenchM, double clearanceM, Evenness map, double utilisation, double brightestUmol) {
   /** A lamp is not hung nearer to the leaves than this, m. Judgement. */
   static final double LEAST_CLEARANCE_M = 0.1;
 
@@ -53,8 +54,14 @@ public record LampHeight(
             .mapToDouble(lamp -> lights.ppfdUmol(new Spot(lamp.xM(), lamp.yM(), leaves)))
             .max()
             .orElse(0);
+    double photons = lamps.stream().mapToDouble(Lamp::ppfUmolPerS).sum();
+    double trayM2 = household.bench().widthM() * household.bench().depthM();
     return new LampHeight(
-        aboveBenchM, aboveBenchM + household.bench().heightM() - leaves, map, brightest);
+        aboveBenchM,
+        aboveBenchM + household.bench().heightM() - leaves,
+        map,
+        photons == 0 ? 0 : map.utilisation(trayM2, photons),
+        brightest);
   }
 
   /** Where a falling function has a value, by halving. */

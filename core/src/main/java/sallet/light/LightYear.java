@@ -46,7 +46,7 @@ public record LightYear(
     Optional<NurseryLight> nursery,
     List<String> notes) {
   /** Chance years that tell how far weeks stray from the mean. */
-  private static final int CHANCE_YEARS = 12;
+  private static final int CHANCE_YEARS = 8;
 
   public LightYear {
     months = List.copyOf(months);

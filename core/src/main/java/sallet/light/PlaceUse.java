@@ -9,7 +9,7 @@ public enum PlaceUse {
   HEADS(12, "heads and all leafy crops"),
   SEEDLINGS(8, "seedlings and cut leaves"),
   SHADE(6, "shade herbs; seedlings stretch a little"),
-  TOO_DARK(0, "nothing: plants stretch");
+  TOO_DARK(0, "nothing (plants stretch)");
 
   private final double leastMol;
   private final String words;

@@ -25,7 +25,7 @@ import sallet.household.Sides;
 import sallet.household.WeatherYear;
 
 /** Lamps, photometry and weather files against independently computed values. */
-final class LampChecks implements Checks {
+public final class LampChecks implements Checks {
   private static final double[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
   @Override

@@ -310,6 +310,49 @@ class ObstructionTest {
     }
   }
 
+  /** Room, sun and all that stands outside turned together: nothing changes. */
+  @Test
+  void turningEverythingChangesNothing() {
+    double turn = 37;
+    Outlook outlook =
+        new Outlook(
+            List.of(new Outlook.Point(100, 4), new Outlook.Point(190, 12)),
+            List.of(new Outlook.House(150, 170, 25)),
+            List.of(BEECH),
+            Optional.of(new Outlook.Overhang(0.1, 0.4, 0.2)));
+    Outlook turned =
+        new Outlook(
+            List.of(new Outlook.Point(100 + turn, 4), new Outlook.Point(190 + turn, 12)),
+            List.of(new Outlook.House(150 + turn, 170 + turn, 25)),
+            List.of(
+                tree(90 + turn, 270 + turn, 0, 60, 0.19, 0.47, BEECH.leafOut(), BEECH.leafFall())),
+            outlook.overhang());
+    List<Spot> spots = List.of(new Spot(1.5, 0.5, 0.87), new Spot(0.8, 1.2, 0.87));
+    for (SkyMoment sky : List.of(sun(15, 160), sun(35, 185), sun(55, 220), sun(30, 350))) {
+      SkyMoment turnedSky = sun(sky.sun().altitudeDeg(), (sky.sun().azimuthDeg() + turn) % 360);
+      double[] before =
+          new RoomDaylight(withRoof(0, before(plain(), 2, outlook)), spots).atWm2(SUMMER, sky);
+      double[] after =
+          new RoomDaylight(withRoof(turn, before(plain(), 2, turned)), spots)
+              .atWm2(SUMMER, turnedSky);
+      assertThat(after).containsExactly(before, within(1e-9));
+    }
+  }
+
+  private static Room withRoof(double turnDeg, Window window) {
+    Room room = Households.room(turnDeg, List.of(window));
+    return new Room(
+        room.widthM(),
+        room.depthM(),
+        room.heightM(),
+        turnDeg,
+        room.reflectance(),
+        room.outdoorAlbedo(),
+        room.air(),
+        room.windows(),
+        List.of(roof(40, 0.2, 2)));
+  }
+
   @Test
   void lightStaysBelowOutdoorsUnderRandomRoofs() {
     Random random = new Random(11);

@@ -126,6 +126,7 @@ public final class LightJson {
         .put("minUmol", rounded(height.map().minUmol()))
         .put("maxUmol", rounded(height.map().maxUmol()))
         .put("variation", rounded(height.map().variation()))
+        .put("utilisation", rounded(height.utilisation()))
         .put("brightestUmol", rounded(height.brightestUmol()));
   }
 

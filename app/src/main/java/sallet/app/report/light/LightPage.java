@@ -142,7 +142,7 @@ public final class LightPage {
     page.element(
         "p",
         "Light of a day at each pot in mol/m²; the darker the tint, the more. Bars in the walls are"
-            + " windows, dashed frames are lamps.",
+            + " windows, plain frames roof windows, dashed frames lamps.",
         "class",
         "quiet");
     page.element("h3", "What the places are for in " + LightWords.month(LightWords.darkest(year)));

@@ -90,12 +90,14 @@ final class LightWords {
     return String.format(
         Locale.ROOT,
         "%.0f cm above the tray, %.0f cm above the leaves: mean %.0f µmol/m²/s, least over mean"
-            + " %.2f (above 0.7 is even), variation %.0f %%, brightest leaf %.0f µmol/m²/s.",
+            + " %.2f (above 0.7 is even), variation %.0f %%, %.0f %% of the photons on the tray,"
+            + " brightest leaf %.0f µmol/m²/s.",
         100 * h.aboveBenchM(),
         100 * h.clearanceM(),
         h.map().meanUmol(),
         h.map().minOverMean(),
         100 * h.map().variation(),
+        100 * h.utilisation(),
         h.brightestUmol());
   }
 
