@@ -1,5 +1,6 @@
 package sallet.crop;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,18 @@ public final class Catalogue {
   /** The catalogue that ships with Sallet. */
   public static Catalogue builtIn() {
     return new Catalogue(new CatalogueTables().crops());
+  }
+
+  /** This catalogue with a crop added, or put in the place of the one of its name. */
+  public Catalogue with(Crop crop) {
+    List<Crop> more = new ArrayList<>();
+    for (Crop known : crops) {
+      more.add(plain(known.name()).equals(plain(crop.name())) ? crop : known);
+    }
+    if (!more.contains(crop)) {
+      more.add(crop);
+    }
+    return new Catalogue(more);
   }
 
   /** All crops in catalogue order. */

@@ -12,7 +12,8 @@ import java.util.stream.Collectors;
 /**
  * Joins the tables of the catalogue: what handbooks say of a crop (catalogue.csv), which parameter
  * set, germination row and picking rule it has (crop_map.csv), the parameter sets
- * (plant_model_parameters.csv) and days to emergence (germination_harrington_minges.csv).
+ * (plant_model_parameters.csv), days to emergence (germination_harrington_minges.csv) and how long
+ * seed keeps (seed_longevity.csv).
  */
 final class CatalogueTables {
   /** Entry that stands for "does not run to seed while it is a salad crop". */
@@ -20,6 +21,8 @@ final class CatalogueTables {
 
   /** Entry that stands for "margins do not burn". */
   private static final double NEVER_BURNS = 9;
+
+  private static final String BY_AREA = "per 100 cm2: ";
 
   /** Catalogue columns that may hold words where a number or range is usual. */
   private static final List<String> MIXED =
@@ -34,6 +37,7 @@ final class CatalogueTables {
 
   private final Map<String, Table.Row> map = byName("crop_map.csv", "crop");
   private final Map<String, Table.Row> parameters = byName("plant_model_parameters.csv", "crop");
+  private final Map<String, Table.Row> longevity = byName("seed_longevity.csv", "crop");
   private final List<Table.Row> emergence = Table.rows("germination_harrington_minges.csv");
 
   /** All crops in catalogue order. */
@@ -53,6 +57,7 @@ final class CatalogueTables {
         row.text("species"),
         growth(rule),
         germination(row, rule),
+        seed(row, rule),
         rule.yes("plannable") ? Optional.of(harvest(rule)) : Optional.empty(),
         bolting(row),
         rule.text("why_not_plannable"),
@@ -73,7 +78,8 @@ final class CatalogueTables {
 
   private String growthSource(Table.Row rule) {
     Table.Row set = required(parameters, rule.text("parameter_set"));
-    return set.text("crop") + ": " + set.text("known_as") + "; " + set.text("how");
+    String how = set.text("how").replace("README section 3", "docs/models/growth.md");
+    return set.text("crop") + ": " + set.text("known_as") + "; " + how;
   }
 
   private Optional<PlantParameters> growth(Table.Row rule) {
@@ -141,6 +147,29 @@ final class CatalogueTables {
     return days;
   }
 
+  private Seed seed(Table.Row row, Table.Row rule) {
+    return new Seed(
+        row.number("germ_Tb_C"),
+        new Span(row.number("germ_Topt_low_C"), row.number("germ_Topt_high_C")),
+        row.number("germ_Tmax_C"),
+        normalSeedlings(rule.text("germ_table_crop")),
+        rule.ifNumber("germ_T50_inhibition_C"),
+        row.ifNumber("legal_min_germ_percent").map(percent -> percent / 100),
+        Optional.ofNullable(longevity.get(row.text("crop")))
+            .map(years -> years.number("keeps_years")));
+  }
+
+  private NavigableMap<Double, Double> normalSeedlings(String tableCrop) {
+    NavigableMap<Double, Double> shares = new TreeMap<>();
+    for (Table.Row row : emergence) {
+      if (row.text("crop").equals(tableCrop)) {
+        row.ifNumber("normal_seedlings_percent")
+            .ifPresent(percent -> shares.put(row.number("T_C"), percent / 100));
+      }
+    }
+    return shares;
+  }
+
   private static HarvestRule harvest(Table.Row rule) {
     return new HarvestRule(
         rule.yes("leaf_pick"),
@@ -182,11 +211,25 @@ final class CatalogueTables {
         row.ifSpan("yield_g_per_plant_low", "yield_g_per_plant_high"),
         row.ifNumber("yield_g_per_plant_low")
             .flatMap(x -> row.ifNumber("yield_g_per_plant_typical")),
+        tray(row),
         row.has("bolting_risk") ? row.text("bolting_risk") : "",
         row.has("tipburn_risk") ? row.text("tipburn_risk") : "",
         row.ifNumber("tipburn_k").filter(factor -> factor < NEVER_BURNS),
         row.ifSpan("storage_days_4C_low", "storage_days_4C_high"),
         remarks(row));
+  }
+
+  /** Yields of tray crops are written by area: "per 100 cm2: 20", and so for typical and high. */
+  private static Optional<TrayYield> tray(Table.Row row) {
+    String low = row.text("yield_g_per_plant_low");
+    if (!low.startsWith(BY_AREA)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new TrayYield(
+            Double.parseDouble(low.substring(BY_AREA.length())),
+            row.number("yield_g_per_plant_typical"),
+            row.number("yield_g_per_plant_high")));
   }
 
   private static List<String> remarks(Table.Row row) {

@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param species botanical name
  * @param growth growth parameters, with the crop's own dry-matter share; empty when it has none
  * @param germination how it germinates
+ * @param seed what else is known of its seed
  * @param harvest how it is picked; empty when it cannot be planned
  * @param bolting when it bolts; empty when it is not known to
  * @param whyNotPlannable reason, empty for plannable crops
@@ -20,6 +21,7 @@ public record Crop(
     String species,
     Optional<PlantParameters> growth,
     Germination germination,
+    Seed seed,
     Optional<HarvestRule> harvest,
     Optional<Bolting> bolting,
     String whyNotPlannable,
@@ -38,6 +40,26 @@ public record Crop(
   /** Whether the planner can use the crop. */
   public boolean plannable() {
     return growth.isPresent() && harvest.isPresent();
+  }
+
+  /** How it is harvested. */
+  public HarvestStyle style() {
+    return switch (guide.group()) {
+      case "micro" -> HarvestStyle.TRAY;
+      case "fruit" -> HarvestStyle.FRUIT;
+      case "head" -> HarvestStyle.WHOLE_PLANT;
+      default ->
+          guide.firstCutDays().isEmpty() ? HarvestStyle.WHOLE_PLANT : HarvestStyle.LEAF_BY_LEAF;
+    };
+  }
+
+  /**
+   * Share of seeds that become a usable plant where it is neither too warm nor too cold: the
+   * harvest rule's, which holds losses and selection too; for crops without one that of a plain
+   * packet.
+   */
+  public double usableShare() {
+    return harvest.map(HarvestRule::usableShare).orElseGet(() -> seed.plainPacket().mean());
   }
 
   /**

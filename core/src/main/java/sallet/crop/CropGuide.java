@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param cuts number of cuts
  * @param yieldG grams a plant yields, low to high
  * @param typicalYieldG grams a plant usually yields
+ * @param tray what a tray crop yields by 100 cm²
  * @param boltingRisk how readily it runs to seed, in words
  * @param tipBurnRisk how readily leaf margins burn, in words
  * @param tipBurnFactor light a crop bears before margins burn, relative to the usual type
@@ -53,6 +54,7 @@ public record CropGuide(
     Optional<Span> cuts,
     Optional<Span> yieldG,
     Optional<Double> typicalYieldG,
+    Optional<TrayYield> tray,
     String boltingRisk,
     String tipBurnRisk,
     Optional<Double> tipBurnFactor,

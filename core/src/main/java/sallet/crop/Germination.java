@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 
 /**
@@ -69,6 +70,24 @@ public record Germination(
     }
     double days = tableDays.isEmpty() ? thermalDays(temperatureC) : tabulatedDays(temperatureC);
     return Double.isInfinite(days) ? OptionalDouble.empty() : OptionalDouble.of(days * timeFactor);
+  }
+
+  /**
+   * Whole days from sowing to emergence under changing temperature: each day adds the share of the
+   * way that it would be of the days at its temperature. Empty when it has not come up by the end.
+   *
+   * @param dailyMeanC mean temperature of each day from the day of sowing on, °C
+   */
+  public OptionalInt daysAlong(double[] dailyMeanC) {
+    double way = 0;
+    for (int day = 0; day < dailyMeanC.length; day++) {
+      OptionalDouble days = daysAt(dailyMeanC[day]);
+      way += days.isPresent() ? 1 / days.getAsDouble() : 0;
+      if (way >= 1 - 1e-9) {
+        return OptionalInt.of(day + 1);
+      }
+    }
+    return OptionalInt.empty();
   }
 
   private double tabulatedDays(double temperatureC) {

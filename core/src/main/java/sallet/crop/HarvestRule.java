@@ -55,6 +55,21 @@ public record HarvestRule(
   /** Largest share of the leaf area one weekly pick may take. Common practice. */
   public static final double LARGEST_PICK = 0.4;
 
+  /** Fewest leaves a picked plant must keep. From memory, 5 to 6 youngest leaves. */
+  public static final int FEWEST_LEAVES = 5;
+
+  /**
+   * Largest share a pick may take of a plant with so many standing leaves: {@link #LARGEST_PICK} of
+   * its leaf area, and never so much that fewer than {@link #FEWEST_LEAVES} leaves stay. Leaves are
+   * counted off in proportion to area; outer leaves are the larger ones, so a few more than that
+   * stay in truth.
+   *
+   * @param standingLeaves leaves on the plant, those picked before taken off
+   */
+  public static double largestPick(double standingLeaves) {
+    return Math.max(0, Math.min(LARGEST_PICK, 1 - FEWEST_LEAVES / standingLeaves));
+  }
+
   /** Factor on assimilation for age, after {@code age} days from emergence. */
   public double ageing(int ageDays) {
     return Math.pow(ageingPerWeek, Math.max(0, ageDays - ageingFromDays) / 7.0);

@@ -80,6 +80,7 @@ public record PlantParameters(
     requireAbove0("specific leaf area", slaCm2PerG, "cm²/g");
     requireAbove0("reference light", referenceDliMol, "mol/m²/d");
     requireAbove0("phyllochron", phyllochronCd, "°C d");
+    requireAbove0("factor on assimilation", assimilationFactor, "");
     requireShare("root share", rootShare);
     requireShare("leaf share", leafShare);
     requireShare("dry-matter share", dryMatterShare);
@@ -118,10 +119,39 @@ public record PlantParameters(
         phyllochronCd);
   }
 
+  /** The same plant with another factor on assimilation. */
+  public PlantParameters withAssimilationFactor(double factor) {
+    return new PlantParameters(
+        crownC,
+        growthCapPerDay,
+        baseC,
+        optimumLowC,
+        optimumHighC,
+        ceilingC,
+        startDryG,
+        startLeafCm2,
+        rootShare,
+        leafShare,
+        slaCm2PerG,
+        slaLightPower,
+        referenceDliMol,
+        dryMatterShare,
+        dryMatterLightPower,
+        dryMatterPerC,
+        growthYield,
+        reserveCap,
+        factor,
+        layerFactor,
+        shootUpkeepPerDay,
+        rootUpkeepPerDay,
+        leafBaseC,
+        phyllochronCd);
+  }
+
   private static void requireAbove0(String what, double value, String unit) {
     if (!(value > 0)) {
       throw new IllegalArgumentException(
-          what + " must be above 0 " + unit + ", was " + value + " " + unit);
+          (what + " must be above 0 " + unit).strip() + ", was " + (value + " " + unit).strip());
     }
   }
 

@@ -7,7 +7,7 @@ package sallet.crop;
  * @param rootG structural dry mass of the root, g
  * @param reserveG reserve carbohydrate, g
  * @param leafCm2 leaf area, cm²
- * @param leaves number of leaves
+ * @param leaves number of leaves that have appeared; after {@link #pickedLeaves} those that stand
  */
 public record PlantState(
     double shootG, double rootG, double reserveG, double leafCm2, double leaves) {
@@ -34,5 +34,12 @@ public record PlantState(
     }
     double keep = 1 - share;
     return new PlantState(shootG * keep, rootG, reserveG * keep, leafCm2 * keep, leaves);
+  }
+
+  /** The plant after a share of its leaf area was picked, the leaves counted off along with it. */
+  public PlantState pickedLeaves(double share) {
+    PlantState rest = picked(share);
+    return new PlantState(
+        rest.shootG(), rest.rootG(), rest.reserveG(), rest.leafCm2(), leaves * (1 - share));
   }
 }

@@ -2,6 +2,7 @@ package sallet.crop;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import sallet.air.RoomAir;
 import sallet.household.AirClimate;
 import sallet.household.Nursery;
@@ -32,6 +33,16 @@ public final class RoomDays {
    * each place and then averaged.
    */
   public static PlaceDays mean(HourlyLight light, List<Integer> places, AirClimate air) {
+    return underSky(light, places, air, day -> 1);
+  }
+
+  /**
+   * The same in brighter or duller weather.
+   *
+   * @param sky factor on the daylight of each day, counted from the first; lamp light stays
+   */
+  public static PlaceDays underSky(
+      HourlyLight light, List<Integer> places, AirClimate air, IntToDoubleFunction sky) {
     if (places.isEmpty()) {
       throw new IllegalArgumentException("a mean needs at least one place");
     }
@@ -44,11 +55,14 @@ public final class RoomDays {
     for (int day = 0; day < days; day++) {
       double[] hoursC = RoomAir.hoursC(air, light.from().plusDays(day), lit(light, day));
       for (int place : places) {
-        double[] ppfdUmol = hoursUmol(light, place, day);
+        double[] ppfdUmol = hoursUmol(light, place, day, sky.applyAsDouble(day));
         assimilateG[day] +=
             Assimilation.dailyG(ppfdUmol, hoursC, air.co2Ppm(), PlantParameters.LAYER_FACTOR)
                 / places.size();
-        dliMol[day] += light.dliMol(place, day) / places.size();
+        dliMol[day] +=
+            (light.daylightDliMol(place, day) * sky.applyAsDouble(day)
+                    + light.lampDliMol(place, day))
+                / places.size();
       }
       meanC[day] = meanC(hoursC);
       photoperiodHours[day] = light.photoperiodHours(day);
@@ -90,10 +104,11 @@ public final class RoomDays {
     return sum / hoursC.length;
   }
 
-  private static double[] hoursUmol(HourlyLight light, int place, int day) {
+  private static double[] hoursUmol(HourlyLight light, int place, int day, double sky) {
     double[] hours = new double[24];
     for (int h = 0; h < 24; h++) {
-      hours[h] = light.ppfdUmol(place, day, h);
+      double daylight = light.daylightUmol(place, day, h);
+      hours[h] = light.ppfdUmol(place, day, h) + (sky - 1) * daylight;
     }
     return hours;
   }

@@ -8,6 +8,7 @@ import java.util.Optional;
  * it. Everything the other packages need, and nothing computed.
  *
  * @param lamps the lamps above the bench, none when daylight is all there is
+ * @param feed what the nutrient solution is mixed from
  * @param readings the grower's own readings of light
  * @param tariff what electricity costs, when the grower told
  */
@@ -21,6 +22,7 @@ public record Household(
     List<Lamp> lamps,
     Nursery nursery,
     Reservoir reservoir,
+    FeedShelf feed,
     List<LightReading> readings,
     Optional<Tariff> tariff) {
   public Household {
@@ -29,7 +31,7 @@ public record Household(
     readings = List.copyOf(readings);
   }
 
-  /** A household with at most one lamp and neither readings nor tariff. */
+  /** A household with at most one lamp, the usual salts and neither readings nor tariff. */
   public Household(
       Eaters eaters,
       List<Absence> absences,
@@ -50,6 +52,7 @@ public record Household(
         lamp.stream().toList(),
         nursery,
         reservoir,
+        FeedShelf.usual(),
         List.of(),
         Optional.empty());
   }
@@ -62,12 +65,14 @@ public record Household(
   /** The same household with other lamps. */
   public Household withLamps(List<Lamp> others) {
     return new Household(
-        eaters, absences, crops, place, room, bench, others, nursery, reservoir, readings, tariff);
+        eaters, absences, crops, place, room, bench, others, nursery, reservoir, feed, readings,
+        tariff);
   }
 
   /** The same household with other readings. */
   public Household withReadings(List<LightReading> others) {
     return new Household(
-        eaters, absences, crops, place, room, bench, lamps, nursery, reservoir, others, tariff);
+        eaters, absences, crops, place, room, bench, lamps, nursery, reservoir, feed, others,
+        tariff);
   }
 }

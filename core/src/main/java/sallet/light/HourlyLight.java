@@ -53,7 +53,7 @@ public final class HourlyLight {
     return lampUmol[place][day * 24 + hour];
   }
 
-  /** Mean daylight of the hour at a place, µmol/m²/s. */
+  /** Mean PPFD of the hour at a place from daylight alone, µmol/m²/s. */
   public double daylightUmol(int place, int day, int hour) {
     return daylightUmol[place][day * 24 + hour];
   }

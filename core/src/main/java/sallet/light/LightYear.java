@@ -252,6 +252,7 @@ public record LightYear(
         List.of(),
         household.nursery(),
         household.reservoir(),
+        household.feed(),
         List.of(),
         Optional.empty());
   }

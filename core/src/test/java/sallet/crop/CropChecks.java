@@ -12,6 +12,7 @@ import sallet.cases.CaseRow;
 import sallet.cases.Checks;
 import sallet.cases.Outcome;
 import sallet.cases.RowCheck;
+import sallet.crop.risk.NitrateLimits;
 
 /** Germination, seed counts, risks and the plant model against their check files. */
 public final class CropChecks implements Checks {
@@ -19,6 +20,8 @@ public final class CropChecks implements Checks {
   private static final String THERMAL_TIME = "crop/germination_thermal_time.csv";
 
   private final PlantRuns runs = new PlantRuns();
+  private final TwoStateChecks twoState = new TwoStateChecks();
+  private final TomatoChecks tomato = new TomatoChecks();
 
   @Override
   public Map<String, RowCheck> byFile() {
@@ -27,9 +30,16 @@ public final class CropChecks implements Checks {
         entry(THERMAL_TIME, CropChecks::thermalTimeFit),
         entry("crop/germination_checks.csv", CropChecks::thermalTime),
         entry("crop/germination_standards_7cfr201_31.csv", CropChecks::germinationStandard),
+        entry(PublishedYields.FILE, PublishedYields::check),
+        entry("crop/nitrate_limits_eu.csv", CropChecks::nitrateLimit),
+        entry("crop/servings.csv", CropChecks::serving),
+        entry("crop/storage_life.csv", CropChecks::storageLife),
         entry("crop/seed_count_checks.csv", CropChecks::seedCount),
         entry("crop/risk_checks.csv", RiskChecks::check),
-        entry("crop/vanhenten_rates.csv", CropChecks::grossAssimilation),
+        entry("crop/vanhenten_rates.csv", TwoStateChecks::rates),
+        entry("crop/vanhenten_scenarios.csv", TwoStateChecks::hasTrajectory),
+        entry("crop/vanhenten_trajectories.csv", twoState::trajectory),
+        entry("crop/tomato_reduced_model.csv", tomato::check),
         entry("crop/plant_model_parameters.csv", CropChecks::parameters),
         entry("crop/plant_model_scenarios.csv", runs::hasTrajectory),
         entry("crop/plant_model_trajectories.csv", runs::check));
@@ -92,6 +102,44 @@ public final class CropChecks implements Checks {
         Outcome.same("a share of seed", "true", Boolean.toString(percent > 0 && percent < 100)));
   }
 
+  /** Every maximum of the file is the one Sallet shows. */
+  private static List<Outcome> nitrateLimit(CaseRow row, CaseFolder folder) {
+    double ours =
+        NitrateLimits.all().stream()
+            .filter(max -> max.product().equals(row.text("product")))
+            .filter(max -> max.growing().equals(row.text("growing")))
+            .filter(max -> max.period().equals(row.text("harvest_period")))
+            .mapToDouble(NitrateLimits.Maximum::mgPerKg)
+            .findFirst()
+            .orElse(Double.NaN);
+    return List.of(
+        Outcome.number(
+            "largest nitrate, mg/kg", row.number("max_mg_NO3_per_kg_fresh"), ours, 1e-9));
+  }
+
+  /** Grams of the servings that Sallet uses; the other rows are for comparison. */
+  private static List<Outcome> serving(CaseRow row, CaseFolder folder) {
+    String item = row.text("item");
+    double ours =
+        item.startsWith("lettuce green leaf")
+            ? Servings.CUP_G
+            : item.startsWith("one portion of vegetables")
+                ? Servings.PORTION_G
+                : item.startsWith("side salad")
+                    ? Servings.SIDE_SALAD_G
+                    : item.startsWith("main-dish salad") ? Servings.MAIN_SALAD_G : Double.NaN;
+    return Double.isNaN(ours)
+        ? List.of()
+        : List.of(Outcome.number("grams", row.number("grams"), ours, 1e-9));
+  }
+
+  /** Data: days do not fall from low to high, at a temperature of a store. */
+  private static List<Outcome> storageLife(CaseRow row, CaseFolder folder) {
+    double low = row.number("life_days_low");
+    boolean sound = low > 0 && low <= row.number("life_days_high") && row.number("T_C") >= 0;
+    return List.of(Outcome.same("a range of days", "true", Boolean.toString(sound)));
+  }
+
   private static List<Outcome> seedCount(CaseRow row, CaseFolder folder) {
     double p = row.number("p_or_a");
     double certainty = row.number("P_or_b");
@@ -110,16 +158,6 @@ public final class CropChecks implements Checks {
         };
     return List.of(
         Outcome.number(row.text("check"), row.number("expected"), ours, row.number("tolerance")));
-  }
-
-  /** Gross assimilation of one leaf layer; light in W/m² at 4.57 µmol/J. */
-  private static List<Outcome> grossAssimilation(CaseRow row, CaseFolder folder) {
-    double ours =
-        Assimilation.grossCo2(
-            row.number("par_W_m2") * 4.57, row.number("T_C"), row.number("co2_ppm"), 1);
-    return List.of(
-        Outcome.relative(
-            "Fmax, g CO2/m²/s", row.number("f_phot_max_g_m2_s"), ours, row.number("rel_tol")));
   }
 
   /** Data: every parameter set of the file is a valid one. */

@@ -17,7 +17,8 @@ class CropColumnsTest {
         "catalogue.csv",
         "crop_map.csv",
         "plant_model_parameters.csv",
-        "germination_harrington_minges.csv"
+        "germination_harrington_minges.csv",
+        "seed_longevity.csv"
       })
   void explainsEveryColumn(String table) throws IOException {
     String page = Files.readString(Path.of("..", "docs", "crops.md"));

@@ -2,8 +2,14 @@ package sallet.crop;
 
 import java.lang.management.ManagementFactory;
 import java.util.List;
+import sallet.crop.forecast.GrowingRoom;
+import sallet.crop.forecast.GrowthForecast;
+import sallet.crop.forecast.Spread;
 
-/** Measures the growth model's speed: plant-days a second on one core. */
+/**
+ * Measures the growth model's speed on one core: plant-days a second, and forecasts of 200 plants
+ * with their spread. Its figures are in docs/benchmarks.md.
+ */
 final class GrowthTiming {
   private static final int PLANTS = 100_000;
   private static final int DAYS = 60;
@@ -34,6 +40,27 @@ final class GrowthTiming {
           "round %d: %.2f CPU s, %.1f million plant-days/s, mean %.1f g%n",
           round, seconds, PLANTS * (double) DAYS / seconds / 1e6, freshG / PLANTS);
     }
+    for (int round = 1; round <= ROUNDS; round++) {
+      long start = cpuNanos();
+      double potG = 0;
+      for (Crop crop : Catalogue.builtIn().all()) {
+        potG += crop.plannable() ? forecast(crop) : 0;
+      }
+      System.out.printf(
+          "round %d: %.3f CPU s for forecasts of 18 crops, 200 plants each, mean pot %.0f g%n",
+          round, (cpuNanos() - start) * 1e-9, potG / 18);
+    }
+  }
+
+  private static double forecast(Crop crop) {
+    SteadyPlace steady = new SteadyPlace(200, 16, 21, 17, 450);
+    PlaceDays place = steady.days(220);
+    GrowingRoom room =
+        new GrowingRoom(place, 16, 49, place, List.of(place), 400, steady.air(), false);
+    return GrowthForecast.of(crop, SteadyPlace.FIRST, room, Spread.PRIOR)
+        .course()
+        .map(course -> course.potG().median())
+        .orElse(0.0);
   }
 
   /** Time this thread has computed, which other programs on the machine do not lengthen. */

@@ -37,6 +37,7 @@ class LampScheduleTest {
         plain.lamps(),
         plain.nursery(),
         plain.reservoir(),
+        plain.feed(),
         List.of(),
         tariff);
   }

@@ -25,9 +25,10 @@ final class CasePages {
   /** Writes both pages below the project's folder. */
   public static void main(String[] arguments) throws IOException {
     Path project = Path.of(arguments[0]);
-    Files.createDirectories(project.resolve("docs"));
     for (Map.Entry<String, String> page : of(project).entrySet()) {
-      Files.writeString(project.resolve(page.getKey()), page.getValue());
+      Path file = project.resolve(page.getKey());
+      Files.createDirectories(file.resolveSibling("."));
+      Files.writeString(file, page.getValue());
     }
   }
 
@@ -41,8 +42,14 @@ final class CasePages {
       }
     }
     Map<String, RowCheck> checks = AllChecks.byFile();
+    YieldPage yields = new YieldPage(shipped.get(0));
     return Map.of(
-        "docs/validation.md", validation(checks, shipped), "docs/cases.md", cases(checks.keySet()));
+        "docs/validation.md",
+        validation(checks, shipped) + yields.section(),
+        "docs/cases.md",
+        cases(checks.keySet()),
+        YieldPage.FIGURE,
+        yields.figure());
   }
 
   private static String cases(Set<String> checked) {

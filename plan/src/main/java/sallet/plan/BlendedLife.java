@@ -49,7 +49,7 @@ record BlendedLife(
       grams.add(share * standing);
       owed = Math.max(0, owed - share * standing);
       if (t == s.end()) {
-        cleared = (1 - share) * standing;
+        cleared = (1 - share) * standing * c.lostShare(t);
       } else {
         state = c.grow(state.picked(share), c.bowlDay[t] + 1, c.bowlDay[t + 1] + 1);
       }

@@ -40,6 +40,9 @@ final class Course {
   /** For each of these bowls the slot that starts on its day. */
   final int[] bowlSlot;
 
+  /** Whether the plant could go on standing after the last bowl of the plan. */
+  private final boolean outlivesPlan;
+
   /** Position of the first of these bowls on which leaves may be picked. */
   final int firstPick;
 
@@ -53,6 +56,7 @@ final class Course {
       LocalDate emergence,
       PlantDay[] days,
       int[] bowls,
+      boolean outlivesPlan,
       TaskCalendar calendar) {
     this.cropIndex = cropIndex;
     this.crop = crop;
@@ -65,6 +69,7 @@ final class Course {
     this.rule = crop.harvest().orElseThrow();
     this.days = days;
     this.bowls = bowls;
+    this.outlivesPlan = outlivesPlan;
     this.bowlDay = new int[bowls.length];
     this.bowlSlot = new int[bowls.length];
     for (int i = 0; i < bowls.length; i++) {
@@ -98,17 +103,25 @@ final class Course {
             new Stay(calendar.slot(benchSlot), pots.days(), pots.siteCm2()));
     HarvestRule rule = crop.harvest().orElseThrow();
     LocalDate horizon = calendar.bowl(calendar.bowls() - 1);
-    LocalDate last = LastDay.onBench(rule, crop.bolting(), emergence, stays);
-    if (last.isAfter(horizon)) {
-      last = horizon;
-    }
+    LocalDate own = LastDay.onBench(rule, crop.bolting(), emergence, stays);
+    LocalDate last = own.isAfter(horizon) ? horizon : own;
     int[] bowls = bowlsOf(calendar, calendar.slot(benchSlot), last);
     LocalDate until =
         bowls.length == 0 ? emergence : calendar.bowl(bowls[bowls.length - 1]).plusDays(1);
     PlantDay[] days =
         LifeDays.of(crop.growth().orElseThrow(), rule, at.vigour(), emergence, stays, until);
     return new Course(
-        cropIndex, crop, group, sowSlot, nurserySlot, benchSlot, emergence, days, bowls, calendar);
+        cropIndex,
+        crop,
+        group,
+        sowSlot,
+        nurserySlot,
+        benchSlot,
+        emergence,
+        days,
+        bowls,
+        own.isAfter(horizon) && endsWith(bowls, calendar.bowls() - 1),
+        calendar);
   }
 
   private static int[] bowlsOf(TaskCalendar calendar, LocalDate bench, LocalDate last) {
@@ -121,11 +134,23 @@ final class Course {
         .toArray();
   }
 
+  /**
+   * Share of what stands after a bowl that is lost if the plant is not eaten then: nothing at the
+   * last bowl of the plan when the plant can go on standing.
+   */
+  double lostShare(int bowl) {
+    return outlivesPlan && bowl == bowls.length - 1 ? 0 : 1;
+  }
+
   /** Whether leaves may be picked at a bowl from a pot whose plants have this fresh mass each. */
   boolean mayPick(int bowl, double freshG) {
     return rule.leafPick()
         && bowl >= firstPick
         && rule.plantsPerPot() * freshG >= HarvestRule.PICK_FROM_G;
+  }
+
+  private static boolean endsWith(int[] bowls, int bowl) {
+    return bowls.length > 0 && bowls[bowls.length - 1] == bowl;
   }
 
   /** Edible grams a pot gives for each gram of fresh mass of one of its plants. */

@@ -36,7 +36,7 @@ final class Life {
       if (t + 1 < done.length) {
         state = course.grow(state.picked(share), course.bowlDay[t] + 1, course.bowlDay[t + 1] + 1);
       } else {
-        cleared = (1 - share) * fresh * course.ediblePerFresh();
+        cleared = (1 - share) * fresh * course.ediblePerFresh() * course.lostShare(t);
       }
     }
     return new Life(course, new Picks(done), grams, cleared);

@@ -123,7 +123,7 @@ final class LifeGraph {
   }
 
   private double clearValue(int node, int t, Offer offer) {
-    return offer.clearBonus[t] - offer.wastePrice * freshLo[node] + lastPickGain(node, t, offer);
+    return offer.clearBonus[t] - offer.wastePrice[t] * freshLo[node] + lastPickGain(node, t, offer);
   }
 
   /** What a last pick adds when the rest is cleared away, never below 0. */
@@ -132,7 +132,7 @@ final class LifeGraph {
         ? Math.max(
             0,
             HarvestRule.LARGEST_PICK
-                * (offer.freshPrice[t] * freshHi[node] + offer.wastePrice * freshLo[node]))
+                * (offer.freshPrice[t] * freshHi[node] + offer.wastePrice[t] * freshLo[node]))
         : 0;
   }
 
@@ -193,6 +193,7 @@ final class LifeGraph {
     for (int t = 0; t + 1 < picks.length(); t++) {
       node = next[node * SHARES.length + picks.at(t)];
     }
-    return (1 - picks.share(picks.length() - 1)) * freshLo[node] * course.ediblePerFresh();
+    int end = picks.length() - 1;
+    return (1 - picks.share(end)) * freshLo[node] * course.ediblePerFresh() * course.lostShare(end);
   }
 }

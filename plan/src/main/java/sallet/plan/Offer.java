@@ -12,7 +12,7 @@ final class Offer {
   final double[] wait;
   final double[] liftBonus;
   final double[] clearBonus;
-  final double wastePrice;
+  final double[] wastePrice;
 
   Offer(Course course, double[] gramPrice, double[] potsBefore) {
     int bowls = course.bowls.length;
@@ -20,8 +20,9 @@ final class Offer {
     wait = new double[bowls];
     liftBonus = new double[bowls];
     clearBonus = new double[bowls];
-    wastePrice = Weights.WASTE * course.ediblePerFresh();
+    wastePrice = new double[bowls];
     for (int t = 0; t < bowls; t++) {
+      wastePrice[t] = Weights.WASTE * course.ediblePerFresh() * course.lostShare(t);
       freshPrice[t] = gramPrice[course.bowls[t]] * course.ediblePerFresh();
       wait[t] =
           t + 1 < bowls ? potsBefore[course.bowlSlot[t + 1]] - potsBefore[course.bowlSlot[t]] : 0;

@@ -82,6 +82,13 @@ public final class Planner {
     return solve(instance, graphs, request.effort(), clock, cancelled, progress);
   }
 
+  private static String status(List<BlendedLife> lives, double gapPoints, Instance instance) {
+    if (lives.isEmpty()) {
+      return "empty";
+    }
+    return gapPoints <= WORTH_A_DIVE * instance.calendar().bowls() ? "proven" : "good";
+  }
+
   private static SowingPlan solve(
       Instance instance,
       List<LifeGraph> graphs,
@@ -137,7 +144,7 @@ public final class Planner {
           .write(
               linear.bound(),
               new SowingPlan.SolverReport(
-                  lives.isEmpty() ? "empty" : "good", clock.seconds(), steps),
+                  status(lives, whole.value() - linear.bound(), instance), clock.seconds(), steps),
               prices,
               graphs.stream().map(g -> g.course).toList());
     }

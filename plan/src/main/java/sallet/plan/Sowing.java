@@ -43,7 +43,8 @@ public record Sowing(
    * @param end last day on the bench, when the plant is lifted or cleared; the pot is free from
    *     then on
    * @param lifted whether the plant is eaten at the end; else it is cleared away
-   * @param clearedGrams edible grams thrown away per plant at the end
+   * @param clearedGrams edible grams thrown away per plant at the end; 0 for a plant that still
+   *     stands at the last bowl of the plan
    */
   public record Course(
       int plants,
@@ -58,6 +59,11 @@ public record Sowing(
     public Course {
       pots = List.copyOf(pots);
       picks = List.copyOf(picks);
+    }
+
+    /** Whether the plants are neither eaten nor cleared: they outlive the plan's last bowl. */
+    public boolean outlivesPlan() {
+      return !lifted && clearedGrams == 0;
     }
   }
 

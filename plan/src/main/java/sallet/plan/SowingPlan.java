@@ -90,8 +90,8 @@ public record SowingPlan(
   /**
    * How the plan was found.
    *
-   * @param status one word: "proven", "good" (time ran out with a gap), "rounded" (no integer
-   *     solver answer, rounded from the linear plan) or "empty"
+   * @param status one word: "proven" (no plan of the grid is 0.1 g a bowl better), "good" or
+   *     "empty"
    * @param wallSeconds time taken, s
    * @param steps what was done, one line each
    */

@@ -31,6 +31,15 @@ final class WholePlants {
   /** A fraction this near to the largest may be made whole in its stead. */
   private static final double RIVAL = 0.8;
 
+  /** Share of dives that take out a few plants instead of clearing a stretch. */
+  private static final double THINNING = 0.5;
+
+  /** Bowls before and after a loss whose plants may be taken out. */
+  private static final int LONGEST_REACH = 2;
+
+  private static final int FEWEST_PLANTS = 2;
+  private static final int MOST_PLANTS = 6;
+
   private static final int SHORTEST_STRETCH = 3;
   private static final int LONGEST_STRETCH = 9;
 
@@ -84,7 +93,8 @@ final class WholePlants {
     Choice best = dive(Map.of(), nothing, deadline).orElse(nothing);
     tell(best);
     while (dives < most && !deadline.over() && best.value() - bound > worth) {
-      Optional<Choice> found = dive(cleared(best), best, deadline);
+      Optional<Choice> found =
+          dive(random.nextDouble() < THINNING ? thinned(best) : cleared(best), best, deadline);
       if (found.isPresent() && found.get().value() < best.value() - 1e-6) {
         best = found.get();
         tell(best);
@@ -96,6 +106,29 @@ final class WholePlants {
   private void tell(Choice best) {
     progress.accept(
         String.format(Locale.ROOT, "Whole plants, dive %d: %.0f points", dives, best.value()));
+  }
+
+  /** A choice without a few of the plants that are picked around a loss. */
+  private Map<Life.Skeleton, Integer> thinned(Choice choice) {
+    int bowl = lossyBowl(choice.mix().lossByBowl());
+    int reach = random.nextInt(LONGEST_REACH + 1);
+    List<Life.Skeleton> near = new ArrayList<>();
+    choice
+        .counts()
+        .forEach(
+            (s, n) -> {
+              int[] bowls = s.course().bowls;
+              if (bowls[s.end()] >= bowl - reach && bowls[0] <= bowl + reach) {
+                near.addAll(Collections.nCopies(n, s));
+              }
+            });
+    Map<Life.Skeleton, Integer> kept = new LinkedHashMap<>(choice.counts());
+    int fewer = Math.min(near.size(), random.nextInt(FEWEST_PLANTS, MOST_PLANTS + 1));
+    for (int i = 0; i < fewer; i++) {
+      Life.Skeleton out = near.remove(random.nextInt(near.size()));
+      kept.computeIfPresent(out, (s, n) -> n > 1 ? n - 1 : null);
+    }
+    return kept;
   }
 
   /** A choice without the plants that are picked in a stretch of weeks around a loss. */

@@ -21,6 +21,7 @@ import sallet.app.file.HouseholdFile;
 import sallet.app.file.HouseholdReader;
 import sallet.app.report.light.LightFiles;
 import sallet.app.report.light.LightJson;
+import sallet.app.report.light.LightReport;
 import sallet.app.report.light.LightText;
 import sallet.app.use.ShowLight;
 import sallet.crop.Catalogue;
@@ -110,7 +111,7 @@ final class LightCommand implements Callable<Integer> {
       return answer.refuse(ExitStatus.WRONG_INPUT, file, faults).code();
     }
     LocalDate day = given.orElseGet(() -> clockDate(good.household()));
-    ShowLight.Answer light = ShowLight.of(good.household(), day, wanted, question);
+    LightReport light = ShowLight.of(good.household(), day, wanted, question);
     return tell(light, question, folder, answer).code();
   }
 
@@ -168,7 +169,7 @@ final class LightCommand implements Callable<Integer> {
   }
 
   private ExitStatus tell(
-      ShowLight.Answer light,
+      LightReport light,
       Optional<ShowLight.Question> question,
       Optional<Path> folder,
       Answer answer) {
@@ -186,7 +187,7 @@ final class LightCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
-  private String text(ShowLight.Answer light, Optional<ShowLight.Question> question) {
+  private String text(LightReport light, Optional<ShowLight.Question> question) {
     StringBuilder text = new StringBuilder();
     if (question.isPresent() && light.explained().isPresent()) {
       Pot pot = light.year().household().bench().pots().get(question.get().pot());

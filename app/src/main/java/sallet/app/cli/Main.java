@@ -36,7 +36,9 @@ public final class Main {
     CommandLine commandLine =
         new CommandLine(new Sallet())
             .addSubcommand(new PlanCommand(terminal))
-            .addSubcommand(new LightCommand(terminal));
+            .addSubcommand(new LightCommand(terminal))
+            .addSubcommand(new FeedCommand(terminal))
+            .addSubcommand(new CropCommand(terminal));
     commandLine.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     commandLine.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

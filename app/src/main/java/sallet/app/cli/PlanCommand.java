@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,12 +17,14 @@ import picocli.CommandLine.Parameters;
 import sallet.app.file.Fault;
 import sallet.app.file.HouseholdFile;
 import sallet.app.file.HouseholdReader;
+import sallet.app.report.BenchLight;
 import sallet.app.report.PlanFiles;
 import sallet.app.report.PlanJson;
 import sallet.app.report.PlanText;
 import sallet.app.use.MakePlan;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
+import sallet.light.RoomLight;
 import sallet.plan.NoPlan;
 import sallet.plan.SowingPlan;
 
@@ -98,8 +101,7 @@ final class PlanCommand implements Callable<Integer> {
     int dives = call.whole("--effort", effort, 0, 10_000);
     Optional<LocalDate> given = Optional.ofNullable(today).flatMap(t -> call.date("--today", t));
     Optional<Path> folder = Optional.ofNullable(out).flatMap(dir -> folder(call, dir));
-    Catalogue catalogue = Catalogue.builtIn();
-    HouseholdFile read = read(new HouseholdReader(catalogue));
+    HouseholdFile read = read(new HouseholdReader(Catalogue.builtIn()));
     List<Fault> faults = new ArrayList<>(call.faults());
     if (read instanceof HouseholdFile.Faulty faulty) {
       faults.addAll(faulty.faults());
@@ -108,6 +110,7 @@ final class PlanCommand implements Callable<Integer> {
       return answer.refuse(ExitStatus.WRONG_INPUT, file, faults).code();
     }
     Household household = good.household();
+    Catalogue catalogue = good.catalogue();
     LocalDate from = given.orElseGet(() -> clockDate(household));
     MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives);
     try (Interrupt interrupt = new Interrupt()) {
@@ -153,6 +156,12 @@ final class PlanCommand implements Callable<Integer> {
     return Optional.empty();
   }
 
+  private static BenchLight benchLight(SowingPlan plan, Household household) {
+    LocalDate last = plan.weeks().get(plan.weeks().size() - 1).bowlDay();
+    int days = (int) ChronoUnit.DAYS.between(plan.from(), last) + 1;
+    return BenchLight.ofPots(household, RoomLight.atPots(household, plan.from(), days));
+  }
+
   private ExitStatus tell(
       SowingPlan plan,
       Household household,
@@ -161,7 +170,7 @@ final class PlanCommand implements Callable<Integer> {
       Answer answer) {
     if (folder.isPresent()) {
       try {
-        PlanFiles.write(folder.get(), plan, household, catalogue);
+        PlanFiles.write(folder.get(), plan, household, catalogue, benchLight(plan, household));
         terminal.err().println("Wrote the page, calendar, JSON and task table to " + out);
       } catch (IOException e) {
         String sentence = "\"" + out + "\" cannot be written into; check its rights and free space";

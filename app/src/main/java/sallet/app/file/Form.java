@@ -22,6 +22,8 @@ enum Form {
   NUMBER,
   /** A whole number. */
   WHOLE,
+  /** A short text, such as a figure with its unit or a chemical name. */
+  WORDS,
   /** A name. */
   TEXT,
   /** One of a few words. */

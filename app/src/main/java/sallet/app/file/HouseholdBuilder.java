@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import sallet.crop.Servings;
 import sallet.household.Absence;
 import sallet.household.AirClimate;
 import sallet.household.Bench;
@@ -66,6 +67,7 @@ final class HouseholdBuilder {
         new LampBuilder(values, faults, attachments, bench).lamps(),
         nursery(),
         new Reservoir(values.base("reservoir.volume")),
+        new ShelfBuilder(values).shelf(),
         List.of(),
         tariff());
   }
@@ -76,7 +78,10 @@ final class HouseholdBuilder {
     double bowl =
         people
             * values.number("household.saladsPerWeek")
-            * values.number("household.gramsPerSalad");
+            * values
+                .get("household.cupsPerSalad", Double.class)
+                .map(Servings::gramsOfCups)
+                .orElseGet(() -> values.number("household.gramsPerSalad"));
     return new Eaters(
         people,
         values.get("household.bowlGrams", Double.class).orElse(bowl),

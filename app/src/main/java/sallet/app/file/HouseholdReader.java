@@ -46,15 +46,14 @@ public final class HouseholdReader {
 
   private HouseholdFile read(byte[] bytes, Optional<Path> folder) {
     Faults faults = new Faults();
-    Optional<Household> household =
+    Optional<HouseholdFile.Good> good =
         text(bytes, faults).flatMap(text -> parse(text, folder, faults));
-    return household
-        .filter(whole -> faults.isEmpty())
-        .<HouseholdFile>map(HouseholdFile.Good::new)
+    return good.filter(whole -> faults.isEmpty())
+        .<HouseholdFile>map(whole -> whole)
         .orElseGet(() -> new HouseholdFile.Faulty(faults.inOrder()));
   }
 
-  private Optional<Household> parse(String text, Optional<Path> folder, Faults faults) {
+  private Optional<HouseholdFile.Good> parse(String text, Optional<Path> folder, Faults faults) {
     Optional<Yaml> root = YamlReader.read(text, faults);
     if (root.isEmpty() || (root.get() instanceof Yaml.Scalar scalar && scalar.isNothing())) {
       if (faults.isEmpty()) {
@@ -63,7 +62,8 @@ public final class HouseholdReader {
       return Optional.empty();
     }
     Values values = Structure.read(root.get(), keys, faults);
-    CropWishes crops = new CropChecks(values, faults, catalogue).check();
+    Catalogue known = new OwnCrops(values, faults, catalogue).added();
+    CropWishes crops = new CropChecks(values, faults, known).check();
     PlaceChecks place = new PlaceChecks(values, faults);
     Attachments attachments = new Attachments(values, faults, folder);
     Household household =
@@ -77,7 +77,9 @@ public final class HouseholdReader {
     for (int i = 0; i < household.lamps().size(); i++) {
       bench.check(lamps.get(i), household.lamps().get(i));
     }
-    return Optional.of(new ReadingChecks(values, faults).with(household));
+    new ShelfChecks(values, faults, household.feed()).check();
+    Household read = new ReadingChecks(values, faults).with(household);
+    return Optional.of(new HouseholdFile.Good(read, known));
   }
 
   private static Optional<byte[]> bytes(Path file, Faults faults) {

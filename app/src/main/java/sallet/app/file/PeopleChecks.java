@@ -16,7 +16,14 @@ final class PeopleChecks {
   }
 
   void check() {
-    for (String other : List.of("household.saladsPerWeek", "household.gramsPerSalad")) {
+    if (values.written("household.cupsPerSalad") && values.written("household.gramsPerSalad")) {
+      faults.add(
+          "household.gramsPerSalad",
+          values.line("household.gramsPerSalad"),
+          "says again what household.cupsPerSalad says; keep one of the two");
+    }
+    for (String other :
+        List.of("household.saladsPerWeek", "household.gramsPerSalad", "household.cupsPerSalad")) {
       if (values.written("household.bowlGrams") && values.written(other)) {
         faults.add(
             other,

@@ -47,6 +47,7 @@ final class Scalars {
       case NUMBER -> number(key, scalar);
       case WHOLE -> whole(key, scalar);
       case TEXT -> name(key, text);
+      case WORDS -> words(key, text);
       case CHOICE -> choice(key, text);
       case YES -> yes(scalar);
       case DATE -> date(text);
@@ -131,6 +132,14 @@ final class Scalars {
 
   private static String range(Key key) {
     return Quantity.plain(key.min()) + " to " + Quantity.plain(key.max());
+  }
+
+  private static String words(Key key, String text) throws Wrong {
+    boolean printable = text.codePoints().noneMatch(Character::isISOControl);
+    if (text.length() < key.min() || text.length() > key.max() || !printable) {
+      throw new Wrong(quoted(text) + " is not " + range(key) + " plain characters");
+    }
+    return text;
   }
 
   private static String name(Key key, String text) throws Wrong {

@@ -23,9 +23,14 @@ final class Wanted {
       case CITY -> "write the name of a built-in city";
       case DAYS -> "write a list of weekdays like [Wed, Sat]";
       case CROPS -> "write a list of crop names like [mizuna, Swiss chard]";
+      case WORDS -> "write a text like " + words(key);
       case TEXT -> "write a short name like A1";
       case SECTION, SECTION_OR_LIST, SECTION_OR_NONE, LIST -> "write its keys";
     };
+  }
+
+  private static String words(Key key) {
+    return key.path().startsWith("feed.water") ? "52 mg/L" : key.standard();
   }
 
   private static String quantity(Key key) {

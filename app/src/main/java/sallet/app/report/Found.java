@@ -1,16 +1,20 @@
 package sallet.app.report;
 
+import java.util.List;
 import sallet.plan.BowlWeek;
 import sallet.plan.SowingPlan.Objective;
 
 /** How good a plan is, in plain words and grams. */
 final class Found {
+  /** Grams a week below which one more place is not worth a word. Judgement. */
+  private static final double WORTH_TELLING = 0.5;
+
   private Found() {}
 
   /** A short paragraph. */
   static String sentence(PlanReport report) {
     Objective o = report.plan().objective();
-    return ("%s after %s s. %s are missing against the demand with its margin, %s are grown and not"
+    return ("%s; found in %s s. %s are missing against the demand with its margin, %s are grown and not"
             + " eaten, %s are eaten a week after the pick. %s")
         .formatted(
             status(report.plan().solver().status()),
@@ -21,11 +25,27 @@ final class Found {
             bound(report));
   }
 
+  /** What one more place would bring: a sentence each, most first. */
+  static List<String> limits(PlanReport report) {
+    List<String> worth =
+        report.plan().marginals().stream()
+            .filter(m -> m.gramsPerWeek() >= WORTH_TELLING)
+            .map(
+                m ->
+                    "One more %s would bring about %s g a week."
+                        .formatted(m.place(), Words.oneDecimal(m.gramsPerWeek())))
+            .toList();
+    return worth.isEmpty()
+        ? List.of(
+            "Nothing much: one more pot, nursery place or cell would bring less than %s g a week."
+                .formatted(Words.oneDecimal(WORTH_TELLING)))
+        : worth;
+  }
+
   static String status(String status) {
     return switch (status) {
       case "proven" -> "Proven on the decision grid";
-      case "good" -> "Good, not proven: the time ran out";
-      case "rounded" -> "Rounded from the linear plan";
+      case "good" -> "Good, not proven to be the best";
       case "empty" -> "Empty: nothing could be planned";
       default -> Words.capital(status);
     };

@@ -39,7 +39,10 @@ public final class PlanJson {
     plan.groups().forEach(group -> array(root, "potGroups").add(group(group)));
     root.set("objective", objective(report));
     root.set("solver", solver(plan.solver()));
-    for (String name : List.of("taskDays", "weeks", "sowings", "tasks", "potGroups")) {
+    plan.marginals().forEach(m -> array(root, "marginals").add(marginal(m)));
+    plan.notes().forEach(note -> array(root, "notes").add(note));
+    for (String name :
+        List.of("taskDays", "weeks", "sowings", "tasks", "potGroups", "marginals", "notes")) {
       array(root, name);
     }
     return write(root);
@@ -190,6 +193,13 @@ public final class PlanJson {
     node.put("oneKindGrams", tenths(o.oneKindGrams()));
     node.put("carriedGrams", tenths(o.carriedGrams()));
     node.put("seedsExpected", tenths(o.seeds()));
+    return node;
+  }
+
+  private static ObjectNode marginal(SowingPlan.Marginal marginal) {
+    ObjectNode node = NODES.objectNode();
+    node.put("place", marginal.place());
+    node.put("gramsPerWeek", Math.round(marginal.gramsPerWeek() * 100) / 100.0);
     return node;
   }
 

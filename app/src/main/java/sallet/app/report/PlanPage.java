@@ -41,6 +41,7 @@ public final class PlanPage {
     batches();
     bench();
     allTasks();
+    limits();
     judgement();
     found();
     page.closeLine().closeLine().closeLine();
@@ -230,6 +231,23 @@ public final class PlanPage {
         "In the order in which they can be done: pots are freed first, then filled, then the"
             + " nursery, then the cells; picks from standing plants come last.");
     page.add(PageTables.tasks(report));
+    page.closeLine();
+  }
+
+  private void limits() {
+    section("limits", "What limits the bowl");
+    sentences(Found.limits(report));
+    page.closeLine();
+    if (!report.plan().notes().isEmpty()) {
+      section("notes", "Good to know");
+      sentences(report.plan().notes());
+      page.closeLine();
+    }
+  }
+
+  private void sentences(List<String> sentences) {
+    page.open("ul");
+    sentences.forEach(text -> page.element("li", text));
     page.closeLine();
   }
 

@@ -32,6 +32,8 @@ public final class PlanText {
     text.tasks();
     text.bowls();
     text.shortWeeks();
+    text.sentences("WHAT LIMITS THE BOWL", Found.limits(text.report));
+    text.sentences("GOOD TO KNOW", plan.notes());
     text.judgement();
     text.cautions();
     text.solver();
@@ -107,6 +109,13 @@ public final class PlanText {
                   Words.grams(week.shortfallGrams()),
                   Words.grams(week.demandGrams()),
                   PlanReport.whyShort(week)));
+    }
+  }
+
+  private void sentences(String title, List<String> sentences) {
+    if (!sentences.isEmpty()) {
+      title(title);
+      sentences.forEach(s -> wrapped("  - ", s));
     }
   }
 

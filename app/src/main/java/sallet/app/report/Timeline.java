@@ -137,6 +137,9 @@ final class Timeline {
   }
 
   private void endMark(Course c, double y) {
+    if (c.outlivesPlan()) {
+      return;
+    }
     double x = x(c.end());
     String path =
         c.lifted()

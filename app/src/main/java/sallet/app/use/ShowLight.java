@@ -2,8 +2,8 @@ package sallet.app.use;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import sallet.app.report.light.LightReport;
 import sallet.household.Household;
-import sallet.light.HourlyLight;
 import sallet.light.LightExplanation;
 import sallet.light.LightTarget;
 import sallet.light.LightYear;
@@ -17,24 +17,13 @@ public final class ShowLight {
   public record Question(int pot, int hour) {}
 
   /**
-   * The answer.
-   *
-   * @param year the twelve months from the day's month
-   * @param date the day
-   * @param day hourly light of the day
-   * @param explained how the light asked for comes about
-   */
-  public record Answer(
-      LightYear year, LocalDate date, HourlyLight day, Optional<LightExplanation> explained) {}
-
-  /**
    * The light of a household.
    *
    * @throws IllegalArgumentException when a lamp hangs too low
    */
-  public static Answer of(
+  public static LightReport of(
       Household household, LocalDate day, LightTarget target, Optional<Question> question) {
-    return new Answer(
+    return new LightReport(
         LightYear.of(household, day, target),
         day,
         RoomLight.atPots(household, day, 1),

@@ -68,6 +68,7 @@ final class HouseholdPage {
       case TWELVE -> "12 times " + quantity(key);
       case NUMBER -> "number, " + span(key);
       case WHOLE -> "whole number, " + span(key);
+      case WORDS -> "text, " + span(key) + " characters";
       case TEXT -> span(key) + " letters, digits, spaces, points, hyphens";
       case CHOICE -> String.join(", ", key.choices());
       case YES -> "`true`";

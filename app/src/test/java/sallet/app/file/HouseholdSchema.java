@@ -85,7 +85,14 @@ final class HouseholdSchema {
       case DAYS -> list(key, pattern(days()));
       case CROPS -> list(key, NODES.objectNode().put("type", "string"));
       case TEXT -> name();
+      case WORDS -> words();
     };
+  }
+
+  private static ObjectNode words() {
+    ObjectNode node = NODES.objectNode();
+    node.putArray("type").add("string").add("number");
+    return node;
   }
 
   private static ObjectNode name() {

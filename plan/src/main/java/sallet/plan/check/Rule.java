@@ -30,7 +30,8 @@ public enum Rule {
   LIFT("A lifted plant is taken whole on its last day, once."),
   LIFT_MASS("A plant is lifted only when it has reached the mass of its crop."),
   PICK_GRAMS("Grams picked are what the growth model gives for that life."),
-  CLEARED_GRAMS("Grams cleared away are what the growth model leaves standing."),
+  CLEARED_GRAMS(
+      "Grams cleared away are what the growth model leaves standing, or none at the last bowl."),
   HARVEST("A bowl day's harvest is the sum of its picks."),
   KINDS("The kinds of a bowl are named once each, most first, and add up to the bowl."),
   SUPPLY("Nothing is eaten that was not picked that day, or a week before where the crop keeps."),

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import sallet.app.use.ShowLight;
 import sallet.household.Pot;
 import sallet.light.HourlyLight;
 
@@ -19,7 +18,7 @@ public final class LightFiles {
    *
    * @param dir folder, made when it is missing
    */
-  public static void write(Path dir, ShowLight.Answer answer) throws IOException {
+  public static void write(Path dir, LightReport answer) throws IOException {
     Files.createDirectories(dir);
     Files.writeString(dir.resolve("light.html"), LightPage.of(answer.year()));
     Files.writeString(dir.resolve("light.json"), LightJson.of(answer));
@@ -27,7 +26,7 @@ public final class LightFiles {
   }
 
   /** A row for each day and pot: daylight, lamp light and both, mol/m². */
-  static String csv(ShowLight.Answer answer) {
+  static String csv(LightReport answer) {
     HourlyLight light = answer.year().light();
     List<Pot> pots = answer.year().household().bench().pots();
     StringBuilder out = new StringBuilder("date,pot,windowMol,lampMol,dliMol\n");

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
-import sallet.app.use.ShowLight;
 import sallet.household.Pot;
 import sallet.light.HourlyLight;
 import sallet.light.LampHeight;
@@ -29,7 +28,7 @@ public final class LightJson {
   private LightJson() {}
 
   /** The JSON text, indented. */
-  public static String of(ShowLight.Answer answer) {
+  public static String of(LightReport answer) {
     LightYear year = answer.year();
     ObjectNode root = NODES.objectNode();
     root.put("from", year.light().from().toString());
@@ -151,7 +150,7 @@ public final class LightJson {
     return node;
   }
 
-  private static ObjectNode day(ShowLight.Answer answer) {
+  private static ObjectNode day(LightReport answer) {
     HourlyLight light = answer.day();
     ObjectNode node = NODES.objectNode();
     node.put("date", answer.date().toString());

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import sallet.app.report.Caution;
 import sallet.app.report.Words;
-import sallet.app.use.ShowLight;
 import sallet.household.Pot;
 import sallet.light.HourlyLight;
 import sallet.light.LampWeek;
@@ -33,7 +32,7 @@ public final class LightText {
   }
 
   /** One day, hour by hour. */
-  public static String ofDay(ShowLight.Answer answer) {
+  public static String ofDay(LightReport answer) {
     LightText text = new LightText(answer.year());
     text.day(answer.date(), answer.day());
     return text.out.toString();

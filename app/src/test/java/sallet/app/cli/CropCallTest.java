@@ -1,0 +1,168 @@
+package sallet.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Calls of {@code sallet crop}. */
+class CropCallTest {
+  private static final String SMALL =
+      """
+      household: {bowlGrams: 60, kinds: 1}
+      place: {latitude: -42.88, longitude: 147.33, timeZone: Australia/Hobart}
+      bench: {width: 60 cm, depth: 30 cm, pots: {rows: 2, columns: 3}}
+      lamp: {size: {length: 50 cm, width: 20 cm}, power: 50 W}
+      crops:
+        own:
+          - {name: window greens, like: mizuna, speed: 1.1, oldestDays: 70}
+      """;
+  private static final Path SCHEMA = Path.of("..", "docs", "schema", "crop.schema.json");
+
+  @TempDir Path folder;
+
+  private Path file(String text) throws IOException {
+    return Files.writeString(folder.resolve("house.yaml"), text);
+  }
+
+  private Call call(String... more) throws IOException {
+    String[] args = new String[more.length + 4];
+    args[0] = "crop";
+    args[1] = file(SMALL).toString();
+    args[2] = "--sow";
+    args[3] = "2026-12-01";
+    System.arraycopy(more, 0, args, 4, more.length);
+    return Call.of(args);
+  }
+
+  private static void isValid(JsonNode json) throws IOException {
+    JsonSchema schema =
+        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+            .getSchema(Files.readString(SCHEMA));
+    assertThat(
+            schema.validate(
+                json, context -> context.getExecutionConfig().setFormatAssertionsEnabled(true)))
+        .isEmpty();
+  }
+
+  @Test
+  void comparesAllCropsAndTheGrowersOwn() throws IOException {
+    Call call = call();
+    assertThat(call.status()).as(call.err()).isZero();
+    assertThat(call.out())
+        .contains("window greens", "indeterminate cherry tomato", "garden cress", "a pot and week")
+        .contains("CAUTION");
+    assertThat(call.out().lines()).allMatch(line -> line.length() <= 80);
+    JsonNode json = new ObjectMapper().readTree(call("--json").out());
+    isValid(json);
+    assertThat(json.path("crops")).hasSize(25);
+    assertThat(json.has("detail")).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loose leaf lettuce green",
+        "butterhead lettuce",
+        "window greens",
+        "spinach",
+        "basil",
+        "garden cress",
+        "lamb's lettuce",
+        "dwarf tomato"
+      })
+  void tellsOneCropInFull(String crop) throws IOException {
+    Call call = call("--crop", crop);
+    assertThat(call.status()).as(call.err()).isZero();
+    assertThat(call.out().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(call.out())
+        .contains("WHERE THE NUMBERS COME FROM")
+        .doesNotContain("Infinity", "NaN");
+    JsonNode json = new ObjectMapper().readTree(call("--crop", crop, "--json").out());
+    isValid(json);
+    assertThat(json.path("crops")).hasSize(1);
+    assertThat(json.path("detail").path("crop").asText()).isNotBlank();
+  }
+
+  @Test
+  void tellsDaysGramsRisksAndMonthsOfALeafCrop() throws IOException {
+    Call call = call("--crop", "mizuna", "--place", "a1");
+    assertThat(call.out())
+        .contains("pot A1", "SEED", "STAGES", "RISKS", "60 / 120 / 180 g", "█", "pick", "lift");
+    JsonNode detail =
+        new ObjectMapper().readTree(call("--crop", "mizuna", "--json").out()).path("detail");
+    assertThat(detail.path("daysToMass").get(0).path("sowings")).hasSize(12);
+    JsonNode curve = detail.path("forecast").path("freshGrams");
+    assertThat(curve.get(40).path("median").asDouble())
+        .isBetween(curve.get(40).path("low").asDouble(), curve.get(40).path("high").asDouble());
+  }
+
+  @Test
+  void tellsWhenAHeadIsBestLifted() throws IOException {
+    assertThat(call("--crop", "butterhead lettuce").out())
+        .contains("best lifted from", "For 6 plants", "Keeps good for");
+    assertThat(call("--crop", "mizuna").out()).doesNotContain("best lifted from");
+  }
+
+  /** More speed gives more grams: the own crop is mizuna with a factor of 1.1. */
+  @Test
+  void anOwnCropDiffersFromItsRelativeAsSaid() throws IOException {
+    JsonNode own = new ObjectMapper().readTree(call("--crop", "window greens", "--json").out());
+    JsonNode like = new ObjectMapper().readTree(call("--crop", "mizuna", "--json").out());
+    assertThat(median(own)).isGreaterThan(median(like));
+  }
+
+  private static double median(JsonNode report) {
+    return report
+        .path("detail")
+        .path("forecast")
+        .path("freshGrams")
+        .get(40)
+        .path("median")
+        .asDouble();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--crop=mizunna | --crop: \"mizunna\" is not a crop of the catalogue or your file (did you mean \"mizuna\"?)",
+        "--place=Z9 | --place: \"Z9\" is no pot of your bench; the first is A1, the last B3",
+        "--sow=1.12.2026 | --sow: \"1.12.2026\" is not a date; write year, month and day like 2027-07-03"
+      })
+  void aWrongOptionIsToldInASentence(String option, String sentence) throws IOException {
+    Call call = Call.of("crop", file(SMALL).toString(), option);
+    assertThat(call.err().strip()).isEqualTo(sentence);
+    assertThat(call.status()).isEqualTo(2);
+  }
+
+  /** An own crop may also change one of the catalogue. */
+  @Test
+  void anOwnCropOfAKnownNameChangesThatCrop() throws IOException {
+    Path changed = file(SMALL.replace("window greens", "mizuna"));
+    JsonNode json =
+        new ObjectMapper()
+            .readTree(Call.of("crop", changed.toString(), "--sow", "2026-12-01", "--json").out());
+    assertThat(json.path("crops")).hasSize(24);
+  }
+
+  @Test
+  void cupsAreAnotherWayToSayASalad() throws IOException {
+    Path cups =
+        file(
+            SMALL.replace(
+                "{bowlGrams: 60, kinds: 1}", "{people: 1, saladsPerWeek: 2, cupsPerSalad: 2}"));
+    assertThat(Call.of("crop", cups.toString(), "--sow", "2026-12-01").status()).isZero();
+  }
+}

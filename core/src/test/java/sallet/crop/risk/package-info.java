@@ -1,0 +1,5 @@
+/** Tests of the risks. */
+@NullMarked
+package sallet.crop.risk;
+
+import org.jspecify.annotations.NullMarked;
