@@ -14,6 +14,7 @@ import java.util.List;
  * @param potHeightM height of a pot, m
  * @param potVolumeL volume of a pot, L
  * @param medium growing medium in the pots
+ * @param sides reflecting sheets around it
  */
 public record Bench(
     double xM,
@@ -24,13 +25,28 @@ public record Bench(
     List<Pot> pots,
     double potHeightM,
     double potVolumeL,
-    String medium) {
+    String medium,
+    Sides sides) {
 
   /** Height of a half-grown canopy above the rim of its pot, m. Judgement. */
   public static final double CANOPY_ABOVE_POT_M = 0.05;
 
   public Bench {
     pots = List.copyOf(pots);
+  }
+
+  /** A bench without reflecting sheets. */
+  public Bench(
+      double xM,
+      double yM,
+      double widthM,
+      double depthM,
+      double heightM,
+      List<Pot> pots,
+      double potHeightM,
+      double potVolumeL,
+      String medium) {
+    this(xM, yM, widthM, depthM, heightM, pots, potHeightM, potVolumeL, medium, Sides.NONE);
   }
 
   /** Height above the floor of the plane on which light is reckoned, m. */

@@ -7,7 +7,10 @@ import java.util.Optional;
  * One household: who eats, when they are away, what they like, where the room is and what stands in
  * it. Everything the other packages need, and nothing computed.
  *
- * @param lamp the lamp above the bench, empty when daylight is all there is
+ * @param lamps the lamps above the bench, none when daylight is all there is
+ * @param feed what the nutrient solution is mixed from
+ * @param readings the grower's own readings of light
+ * @param tariff what electricity costs, when the grower told
  */
 public record Household(
     Eaters eaters,
@@ -16,12 +19,19 @@ public record Household(
     Place place,
     Room room,
     Bench bench,
-    Optional<Lamp> lamp,
+    List<Lamp> lamps,
     Nursery nursery,
     Reservoir reservoir,
-    FeedShelf feed) {
+    FeedShelf feed,
+    List<LightReading> readings,
+    Optional<Tariff> tariff) {
+  public Household {
+    absences = List.copyOf(absences);
+    lamps = List.copyOf(lamps);
+    readings = List.copyOf(readings);
+  }
 
-  /** A household that mixes its solution from the usual salts. */
+  /** A household with at most one lamp, the usual salts and neither readings nor tariff. */
   public Household(
       Eaters eaters,
       List<Absence> absences,
@@ -32,10 +42,37 @@ public record Household(
       Optional<Lamp> lamp,
       Nursery nursery,
       Reservoir reservoir) {
-    this(eaters, absences, crops, place, room, bench, lamp, nursery, reservoir, FeedShelf.usual());
+    this(
+        eaters,
+        absences,
+        crops,
+        place,
+        room,
+        bench,
+        lamp.stream().toList(),
+        nursery,
+        reservoir,
+        FeedShelf.usual(),
+        List.of(),
+        Optional.empty());
   }
 
-  public Household {
-    absences = List.copyOf(absences);
+  /** The first lamp above the bench, empty when daylight is all there is. */
+  public Optional<Lamp> lamp() {
+    return lamps.stream().findFirst();
+  }
+
+  /** The same household with other lamps. */
+  public Household withLamps(List<Lamp> others) {
+    return new Household(
+        eaters, absences, crops, place, room, bench, others, nursery, reservoir, feed, readings,
+        tariff);
+  }
+
+  /** The same household with other readings. */
+  public Household withReadings(List<LightReading> others) {
+    return new Household(
+        eaters, absences, crops, place, room, bench, lamps, nursery, reservoir, feed, others,
+        tariff);
   }
 }

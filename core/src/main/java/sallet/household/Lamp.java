@@ -1,6 +1,7 @@
 package sallet.household;
 
 import java.time.LocalTime;
+import java.util.Optional;
 
 /**
  * A flat lamp above the bench, shining down.
@@ -15,6 +16,10 @@ import java.time.LocalTime;
  * @param on time of day it switches on
  * @param hours hours it stays on each day, 0 to 24
  * @param dimming share of full output, 0 to 1
+ * @param tiltDeg how far it leans about its length, so that it shines towards the north when above
+ *     0, -80 to 80
+ * @param colour what its light is made of
+ * @param photometry how its light is spread; evenly in all directions (Lambert) when empty
  */
 public record Lamp(
     double xM,
@@ -26,10 +31,77 @@ public record Lamp(
     double heightAboveBenchM,
     LocalTime on,
     double hours,
-    double dimming) {
+    double dimming,
+    double tiltDeg,
+    LampColour colour,
+    Optional<Photometry> photometry) {
+
+  /** A level white lamp that shines evenly in all directions. */
+  public Lamp(
+      double xM,
+      double yM,
+      double lengthM,
+      double widthM,
+      double powerW,
+      double efficacyUmolPerJ,
+      double heightAboveBenchM,
+      LocalTime on,
+      double hours,
+      double dimming) {
+    this(
+        xM,
+        yM,
+        lengthM,
+        widthM,
+        powerW,
+        efficacyUmolPerJ,
+        heightAboveBenchM,
+        on,
+        hours,
+        dimming,
+        0,
+        LampColour.WHITE,
+        Optional.empty());
+  }
 
   /** Photons it sends out, µmol/s. */
   public double ppfUmolPerS() {
     return powerW * efficacyUmolPerJ * dimming;
+  }
+
+  /** The same lamp at another height above the tray. */
+  public Lamp atHeight(double metres) {
+    return new Lamp(
+        xM,
+        yM,
+        lengthM,
+        widthM,
+        powerW,
+        efficacyUmolPerJ,
+        metres,
+        on,
+        hours,
+        dimming,
+        tiltDeg,
+        colour,
+        photometry);
+  }
+
+  /** The same lamp at another share of its full output. */
+  public Lamp dimmedTo(double share) {
+    return new Lamp(
+        xM,
+        yM,
+        lengthM,
+        widthM,
+        powerW,
+        efficacyUmolPerJ,
+        heightAboveBenchM,
+        on,
+        hours,
+        share,
+        tiltDeg,
+        colour,
+        photometry);
   }
 }

@@ -1,5 +1,6 @@
 package sallet.household;
 
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -12,7 +13,10 @@ import java.util.List;
  * @param turnDeg how far the whole room is turned clockwise from the compass, degrees: its "north"
  *     wall faces this azimuth
  * @param reflectance of the inner surfaces
- * @param outdoorAlbedo share of light the ground outside throws back, 0 to 1
+ * @param outdoorAlbedo share of light the ground outside throws back, 0 to 1, January to December
+ *     (snow throws back 0.6 to 0.8)
+ * @param windows in the four walls
+ * @param roofWindows in the roof or ceiling
  */
 public record Room(
     double widthM,
@@ -20,11 +24,44 @@ public record Room(
     double heightM,
     double turnDeg,
     Reflectance reflectance,
-    double outdoorAlbedo,
+    List<Double> outdoorAlbedo,
     AirClimate air,
-    List<Window> windows) {
+    List<Window> windows,
+    List<RoofWindow> roofWindows) {
   public Room {
+    outdoorAlbedo = List.copyOf(outdoorAlbedo);
     windows = List.copyOf(windows);
+    roofWindows = List.copyOf(roofWindows);
+    if (outdoorAlbedo.size() != 12) {
+      throw new IllegalArgumentException("needs 12 albedos, has " + outdoorAlbedo.size());
+    }
+  }
+
+  /** A room without roof windows over ground that is the same all year. */
+  public Room(
+      double widthM,
+      double depthM,
+      double heightM,
+      double turnDeg,
+      Reflectance reflectance,
+      double outdoorAlbedo,
+      AirClimate air,
+      List<Window> windows) {
+    this(
+        widthM,
+        depthM,
+        heightM,
+        turnDeg,
+        reflectance,
+        Collections.nCopies(12, outdoorAlbedo),
+        air,
+        windows,
+        List.of());
+  }
+
+  /** Whether any daylight comes in. */
+  public boolean hasDaylight() {
+    return !windows.isEmpty() || !roofWindows.isEmpty();
   }
 
   /**

@@ -1,8 +1,10 @@
 package sallet.household;
 
+import java.time.Month;
 import java.util.List;
+import java.util.Map;
 
-/** Where the monthly outdoor light comes from. Twelve values run January to December. */
+/** Where the outdoor light comes from. Twelve values run January to December. */
 public sealed interface WeatherSource {
   /** The nearest built-in place, counting latitude most. */
   record Nearest() implements WeatherSource {}
@@ -23,6 +25,28 @@ public sealed interface WeatherSource {
       hours = twelve(hours);
     }
   }
+
+  /**
+   * A built-in place with some months put right.
+   *
+   * @param place the nearest one or one by its name
+   * @param sunshineHours hours of bright sunshine in the months that are better known
+   */
+  record Corrected(WeatherSource place, Map<Month, Double> sunshineHours) implements WeatherSource {
+    public Corrected {
+      sunshineHours = Map.copyOf(sunshineHours);
+    }
+  }
+
+  /**
+   * How much of the light above the air reaches the ground over the year, in a word.
+   *
+   * @param clearness share of the light above the air, 0 to 1
+   */
+  record SkyClass(double clearness) implements WeatherSource {}
+
+  /** An hourly weather file. */
+  record Hourly(WeatherYear year) implements WeatherSource {}
 
   private static List<Double> twelve(List<Double> values) {
     if (values.size() != 12) {

@@ -17,6 +17,7 @@ package sallet.household;
  * @param cleanliness share of light that passes the dirt, 0 to 1
  * @param curtain share of light that passes a curtain or blind, 1 when there is none
  * @param skylineDeg altitude up to which houses or hills hide the sky, degrees
+ * @param outlook what else stands before it
  */
 public record Window(
     Wall wall,
@@ -30,4 +31,36 @@ public record Window(
     double glassShare,
     double cleanliness,
     double curtain,
-    double skylineDeg) {}
+    double skylineDeg,
+    Outlook outlook) {
+
+  /** A window with nothing but a skyline before it. */
+  public Window(
+      Wall wall,
+      double fromM,
+      double widthM,
+      double heightM,
+      double sillM,
+      double revealM,
+      int panes,
+      double visibleTransmittance,
+      double glassShare,
+      double cleanliness,
+      double curtain,
+      double skylineDeg) {
+    this(
+        wall,
+        fromM,
+        widthM,
+        heightM,
+        sillM,
+        revealM,
+        panes,
+        visibleTransmittance,
+        glassShare,
+        cleanliness,
+        curtain,
+        skylineDeg,
+        Outlook.OPEN);
+  }
+}

@@ -31,11 +31,20 @@ public final class Glazing {
 
   /** The glass of a window. */
   public static Glazing of(Window window) {
-    Glazing clear = clear(window.panes());
-    if (Double.isNaN(window.visibleTransmittance())) {
+    return of(window.panes(), window.visibleTransmittance());
+  }
+
+  /**
+   * Panes of 4 mm, scaled to what the maker tells.
+   *
+   * @param visibleTransmittance straight on, NaN for clear glass
+   */
+  static Glazing of(int panes, double visibleTransmittance) {
+    Glazing clear = clear(panes);
+    if (Double.isNaN(visibleTransmittance)) {
       return clear;
     }
-    double scale = window.visibleTransmittance() / clear.at(1);
+    double scale = visibleTransmittance / clear.at(1);
     double[] scaled = clear.byCosine.clone();
     for (int i = 0; i <= STEPS; i++) {
       scaled[i] *= scale;

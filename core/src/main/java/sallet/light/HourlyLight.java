@@ -48,6 +48,11 @@ public final class HourlyLight {
     return daylightUmol[place][day * 24 + hour] + lampUmol[place][day * 24 + hour];
   }
 
+  /** Mean lamp light of the hour at a place, µmol/m²/s. */
+  public double lampUmol(int place, int day, int hour) {
+    return lampUmol[place][day * 24 + hour];
+  }
+
   /** Mean PPFD of the hour at a place from daylight alone, µmol/m²/s. */
   public double daylightUmol(int place, int day, int hour) {
     return daylightUmol[place][day * 24 + hour];

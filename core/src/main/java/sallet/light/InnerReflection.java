@@ -27,6 +27,22 @@ record InnerReflection(double ofFalling, double ofRising) {
         firstReflectance(room, window, false) / absorbed);
   }
 
+  /** For a window of the roof: all it lets in falls on the floor and the walls first. */
+  static InnerReflection ofRoof(Room room) {
+    double lower = below(room, room.heightM() / 2);
+    return new InnerReflection(lower, lower);
+  }
+
+  /** Light on the bench per light that strikes the floor and the walls below a height, 1/m². */
+  static double below(Room room, double heightM) {
+    double floorM2 = room.widthM() * room.depthM();
+    double wallM2 = perimeterM(room) * Math.min(heightM, room.heightM());
+    double first =
+        (floorM2 * room.reflectance().floor() + wallM2 * room.reflectance().walls())
+            / (floorM2 + wallM2);
+    return first / (surfaceM2(room) * (1 - meanReflectance(room)));
+  }
+
   static double surfaceM2(Room room) {
     return 2 * room.widthM() * room.depthM() + wallsM2(room);
   }

@@ -1,8 +1,9 @@
 package sallet.light;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import sallet.household.RoofWindow;
 import sallet.household.Room;
 import sallet.household.Window;
 import sallet.weather.PerezSky;
@@ -14,49 +15,45 @@ import sallet.weather.SkyMoment;
  * products.
  */
 final class RoomDaylight {
-  private final List<WindowLight> windows;
-  private final SkyCoefficients[] sky;
+  private final int points;
+  private final List<Aperture> apertures = new ArrayList<>();
 
-  /**
-   * A point in the room, looking up.
-   *
-   * @param xM from the west wall, m
-   * @param yM from the south wall, m
-   * @param zM above the floor, m
-   */
-  record Point(double xM, double yM, double zM) {}
-
-  RoomDaylight(Room room, List<Point> points) {
-    this.windows = new ArrayList<>();
-    this.sky = new SkyCoefficients[points.size()];
-    Arrays.fill(sky, SkyCoefficients.NONE);
+  RoomDaylight(Room room, List<Spot> spots) {
+    this.points = spots.size();
     for (Window window : room.windows()) {
-      Glazing glazing = Glazing.of(window);
       List<Opening> openings =
-          points.stream().map(p -> Opening.of(room, window, p.xM, p.yM, p.zM)).toList();
-      windows.add(
-          new WindowLight(room, window, glazing, InnerReflection.of(room, window), openings));
-      for (int i = 0; i < sky.length; i++) {
-        sky[i] =
-            sky[i].plus(
-                SkyCoefficients.of(openings.get(i), glazing, window.skylineDeg())
-                    .times(WindowLight.passes(window)));
-      }
+          spots.stream().map(p -> Opening.of(room, window, p.xM(), p.yM(), p.zM())).toList();
+      apertures.add(
+          new WindowLight(
+              room, window, Glazing.of(window), InnerReflection.of(room, window), openings));
+    }
+    for (RoofWindow window : room.roofWindows()) {
+      apertures.add(new RoofWindowLight(room, window, spots));
     }
   }
 
-  /** Light on the flat at each point, W/m². */
-  double[] atWm2(SkyMoment moment) {
+  /**
+   * Light on the level at each point, W/m².
+   *
+   * @param day for leaves and snow
+   */
+  double[] atWm2(LocalDate day, SkyMoment moment) {
     PerezSky parts = PerezSky.of(moment);
-    double reflected = windows.stream().mapToDouble(w -> w.reflectedWm2(moment, parts)).sum();
-    double[] light = new double[sky.length];
-    for (int i = 0; i < light.length; i++) {
-      double share = parts.overcast() ? sky[i].overcast() : sky[i].even();
-      light[i] = parts.evenWm2() * share + reflected;
+    double[] light = new double[points];
+    double reflected = 0;
+    for (Aperture aperture : apertures) {
+      reflected += aperture.reflectedWm2(day, moment, parts);
+      aperture.addSky(day, parts, light);
+      aperture.addSun(day, moment, parts, light);
     }
-    for (WindowLight window : windows) {
-      window.addSun(moment, parts, light);
+    for (int i = 0; i < points; i++) {
+      light[i] += reflected;
     }
     return light;
+  }
+
+  /** The windows of the walls, then those of the roof. */
+  List<Aperture> apertures() {
+    return List.copyOf(apertures);
   }
 }

@@ -4,14 +4,12 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
-import sallet.household.Bench;
 import sallet.household.Household;
+import sallet.household.Lamp;
 import sallet.household.Nursery;
 import sallet.household.Place;
-import sallet.household.Pot;
-import sallet.weather.Climate;
 import sallet.weather.DaySpans;
-import sallet.weather.MeanSky;
+import sallet.weather.OutdoorLight;
 import sallet.weather.PlaceClimate;
 import sallet.weather.SkyMoment;
 import sallet.weather.Sun;
@@ -28,34 +26,37 @@ public final class RoomLight {
 
   /**
    * Light at every pot of the bench, in the order of the household's pots, at the height of a
-   * half-grown canopy.
+   * half-grown canopy. The household's own readings, if any, set the strength of windows and lamps.
    *
    * @param from first day
    * @param days number of days, 0 or more
    * @throws IllegalArgumentException when the place names an unknown city or the lamp hangs too low
    */
   public static HourlyLight atPots(Household household, LocalDate from, int days) {
-    List<Pot> pots = household.bench().pots();
-    double[][] daylight = new double[pots.size()][days * 24];
+    ZoneOffset clock = standardTime(household.place(), from);
+    return atPots(household, PlaceClimate.light(household.place(), clock), from, days);
+  }
+
+  /** The same under another sky, such as a chance one. */
+  public static HourlyLight atPots(
+      Household household, OutdoorLight outdoors, LocalDate from, int days) {
+    List<Spot> spots = Spot.ofPots(household.bench());
+    LightFactors factors = Calibration.of(household).factors();
+    double[][] daylight = new double[spots.size()][days * 24];
     double[] photoperiod = new double[days];
-    DaySpans lampOn = LampLight.on(household);
-    if (household.room().windows().isEmpty()) {
-      Arrays.fill(photoperiod, lampOn.hours());
-    } else {
-      fillDaylight(household, from, daylight);
-      Place place = household.place();
-      ZoneOffset clock = standardTime(place, from);
+    DaySpans lampsOn =
+        household.lamps().stream().map(LampLight::on).reduce(DaySpans.NONE, DaySpans::or);
+    if (household.room().hasDaylight()) {
+      double scale = UMOL_PER_J * factors.window().value();
+      fillDaylight(new RoomDaylight(household.room(), spots), outdoors, from, scale, daylight);
+      ZoneOffset clock = standardTime(household.place(), from);
       for (int day = 0; day < days; day++) {
-        photoperiod[day] = Sun.up(place, from.plusDays(day), clock).or(lampOn).hours();
+        photoperiod[day] = Sun.up(household.place(), from.plusDays(day), clock).or(lampsOn).hours();
       }
+    } else {
+      Arrays.fill(photoperiod, lampsOn.hours());
     }
-    double[][] lamp = new double[pots.size()][];
-    for (int i = 0; i < lamp.length; i++) {
-      Pot pot = pots.get(i);
-      double ppfd =
-          household.lamp().map(l -> LampLight.ppfdUmol(l, household.bench(), pot)).orElse(0.0);
-      lamp[i] = everyDay(ppfd, lampOn, days);
-    }
+    double[][] lamp = lampLight(household, spots, days, factors.lamp().value());
     return new HourlyLight(from, daylight, lamp, photoperiod);
   }
 
@@ -68,11 +69,9 @@ public final class RoomLight {
             : DaySpans.NONE;
     double[] photoperiod = new double[days];
     Arrays.fill(photoperiod, on.hours());
-    return new HourlyLight(
-        from,
-        new double[1][days * 24],
-        new double[][] {everyDay(nursery.ppfdUmol(), on, days)},
-        photoperiod);
+    double[] hours = new double[days * 24];
+    addDaily(hours, nursery.ppfdUmol(), on);
+    return new HourlyLight(from, new double[1][days * 24], new double[][] {hours}, photoperiod);
   }
 
   /** The time zone's standard time, without summer time, in which hours are counted. */
@@ -83,37 +82,42 @@ public final class RoomLight {
         .getStandardOffset(day.atStartOfDay(ZoneOffset.UTC).toInstant());
   }
 
-  private static void fillDaylight(Household household, LocalDate from, double[][] daylightUmol) {
-    Place place = household.place();
-    Climate climate = PlaceClimate.of(place).climate();
-    ZoneOffset clock = standardTime(place, from);
-    RoomDaylight room = new RoomDaylight(household.room(), canopies(household.bench()));
-    int days = daylightUmol[0].length / 24;
+  private static void fillDaylight(
+      RoomDaylight room,
+      OutdoorLight outdoors,
+      LocalDate from,
+      double umolPerJ,
+      double[][] daylightUmol) {
+    int days = daylightUmol.length == 0 ? 0 : daylightUmol[0].length / 24;
     for (int day = 0; day < days; day++) {
-      for (SkyMoment moment : MeanSky.of(place, climate, from.plusDays(day), clock)) {
-        double[] wm2 = room.atWm2(moment);
+      LocalDate date = from.plusDays(day);
+      for (SkyMoment moment : outdoors.of(date)) {
+        double[] wm2 = room.atWm2(date, moment);
         int hour = day * 24 + (int) moment.hour();
         for (int i = 0; i < wm2.length; i++) {
-          daylightUmol[i][hour] += wm2[i] * UMOL_PER_J * moment.lastsHours();
+          daylightUmol[i][hour] += wm2[i] * umolPerJ * moment.lastsHours();
         }
       }
     }
   }
 
-  private static List<RoomDaylight.Point> canopies(Bench bench) {
-    return bench.pots().stream()
-        .map(
-            pot ->
-                new RoomDaylight.Point(
-                    bench.xM() + pot.xM(), bench.yM() + pot.yM(), bench.canopyHeightM()))
-        .toList();
+  private static double[][] lampLight(
+      Household household, List<Spot> spots, int days, double factor) {
+    List<Lamp> lamps = household.lamps();
+    RoomLamps lights = new RoomLamps(household.room(), household.bench(), lamps);
+    double[][] umol = new double[spots.size()][days * 24];
+    for (int l = 0; l < lamps.size(); l++) {
+      DaySpans on = LampLight.on(lamps.get(l));
+      for (int i = 0; i < spots.size(); i++) {
+        addDaily(umol[i], factor * lights.ppfdUmol(l, spots.get(i)), on);
+      }
+    }
+    return umol;
   }
 
-  private static double[] everyDay(double ppfdUmol, DaySpans on, int days) {
-    double[] hours = new double[days * 24];
+  private static void addDaily(double[] hours, double ppfdUmol, DaySpans on) {
     for (int i = 0; i < hours.length; i++) {
-      hours[i] = ppfdUmol * on.shareOfHour(i % 24);
+      hours[i] += ppfdUmol * on.shareOfHour(i % 24);
     }
-    return hours;
   }
 }

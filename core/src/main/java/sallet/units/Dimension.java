@@ -54,6 +54,13 @@ public enum Dimension {
       Unit.of("h", 1, "hr", "hrs", "hour", "hours"),
       Unit.of("min", 1.0 / 60, "minute", "minutes")),
   EFFICACY("a lamp efficacy", Unit.of("µmol/J", 1, "umolJ-1", "umol/s/W", "umol/Ws")),
+  PHOTON_FLUX("a flow of photons (PPF)", Unit.of("µmol/s", 1, "umols-1")),
+  LUMINOUS_FLUX("a flow of light", Unit.of("lm", 1, "lumen", "lumens")),
+  ILLUMINANCE(
+      "an illuminance",
+      Unit.of("lx", 1, "lux"),
+      Unit.of("klx", 1000, "klux"),
+      Unit.of("fc", 1 / 0.09290304, "footcandle", "footcandles", "lm/ft2")),
   POWER("a power", Unit.of("W", 1, "watt", "watts"), Unit.of("kW", 1000)),
   IRRADIATION(
       "an irradiation of one day",

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleBinaryOperator;
 import sallet.household.Place;
 
 /**
@@ -32,20 +33,28 @@ public final class MeanSky {
    * @param clock the standard time the day is counted in
    */
   public static List<SkyMoment> of(Place place, Climate climate, LocalDate day, ZoneOffset clock) {
+    return of(place, day, clock, climate.globalMegaJoules(day), DiffuseFraction::erbsMonthly);
+  }
+
+  /**
+   * The same for one day whose light is known.
+   *
+   * @param split share of sky light by clearness and sunset angle in degrees
+   */
+  static List<SkyMoment> of(
+      Place place, LocalDate day, ZoneOffset clock, double megaJoules, DoubleBinaryOperator split) {
     double latitude = place.latitudeDeg();
     double sunset = DailyRadiation.sunsetAngleRad(latitude, day.getDayOfYear());
     double outside = DailyRadiation.outsideAirMegaJoules(latitude, day.getDayOfYear());
     if (sunset == 0 || outside <= 0) {
       return List.of();
     }
-    double dayJoules = 1e6 * climate.globalMegaJoules(day);
-    double diffuseShare =
-        DiffuseFraction.erbsMonthly(dayJoules / 1e6 / outside, Math.toDegrees(sunset));
+    double diffuseShare = split.applyAsDouble(megaJoules / outside, Math.toDegrees(sunset));
     List<Moment> moments = moments(place, day, clock, sunset);
     double globalSum = moments.stream().mapToDouble(Moment::globalShape).sum();
     double diffuseSum = moments.stream().mapToDouble(Moment::diffuseShape).sum();
     double normal = Sun.normalWm2(day.getDayOfYear());
-    double meanWm2 = dayJoules * MOMENTS_PER_HOUR / 3600;
+    double meanWm2 = 1e6 * megaJoules * MOMENTS_PER_HOUR / 3600;
     List<SkyMoment> sky = new ArrayList<>();
     for (Moment m : moments) {
       double global = meanWm2 * m.globalShape / globalSum;

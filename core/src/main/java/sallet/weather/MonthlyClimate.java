@@ -1,8 +1,10 @@
 package sallet.weather;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -57,6 +59,43 @@ public final class MonthlyClimate implements Climate {
    */
   public static MonthlyClimate ofSunshine(
       double latitudeDeg, double measuredLatitudeDeg, List<Double> sunshineHours) {
+    return new MonthlyClimate(
+        latitudeDeg, sunshineClearness(latitudeDeg, measuredLatitudeDeg, sunshineHours));
+  }
+
+  /**
+   * From sunshine measured elsewhere, with some months known at the place itself.
+   *
+   * @param own hours of bright sunshine at the latitude wanted, for some months
+   */
+  public static MonthlyClimate ofSunshine(
+      double latitudeDeg,
+      double measuredLatitudeDeg,
+      List<Double> sunshineHours,
+      Map<Month, Double> own) {
+    double[] clearness = sunshineClearness(latitudeDeg, measuredLatitudeDeg, sunshineHours);
+    List<Double> all =
+        IntStream.range(0, 12).mapToObj(m -> own.getOrDefault(Month.of(m + 1), 0.0)).toList();
+    double[] better = sunshineClearness(latitudeDeg, latitudeDeg, all);
+    own.keySet().forEach(m -> clearness[m.getValue() - 1] = better[m.getValue() - 1]);
+    return new MonthlyClimate(latitudeDeg, clearness);
+  }
+
+  /**
+   * From one share of the light above the air all year.
+   *
+   * @param clearness 0.1 to 0.85; the nearer end is taken outside
+   */
+  public static MonthlyClimate ofClearness(double latitudeDeg, double clearness) {
+    double[] months = new double[12];
+    for (int m = 0; m < 12; m++) {
+      months[m] = isDark(latitudeDeg, m) ? Double.NaN : clearness;
+    }
+    return new MonthlyClimate(latitudeDeg, months);
+  }
+
+  private static double[] sunshineClearness(
+      double latitudeDeg, double measuredLatitudeDeg, List<Double> sunshineHours) {
     double[] clearness = new double[12];
     for (int m = 0; m < 12; m++) {
       double dayLength =
@@ -67,7 +106,7 @@ public final class MonthlyClimate implements Climate {
               : DailyRadiation.clearnessFromSunshine(
                   sunshineHours.get(m) / MONTH_DAYS[m] / dayLength);
     }
-    return new MonthlyClimate(latitudeDeg, clearness);
+    return clearness;
   }
 
   /** Clearness of each month as the irradiation has it, unbounded; NaN in dark months. */

@@ -19,12 +19,12 @@ public record Plane(double tiltDeg, double azimuthDeg) {
   }
 
   /** Share of an even sky it sees. */
-  double skyShare() {
+  public double skyShare() {
     return (1 + Math.cos(Math.toRadians(tiltDeg))) / 2;
   }
 
   /** Share of a level ground it sees. */
-  double groundShare() {
+  public double groundShare() {
     return (1 - Math.cos(Math.toRadians(tiltDeg))) / 2;
   }
 }

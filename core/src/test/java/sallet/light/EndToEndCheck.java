@@ -1,6 +1,11 @@
 package sallet.light;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -11,11 +16,17 @@ import sallet.cases.CaseRow;
 import sallet.cases.Outcome;
 import sallet.cases.RowCheck;
 import sallet.household.AirClimate;
+import sallet.household.Place;
 import sallet.household.Room;
 import sallet.household.Wall;
+import sallet.household.WeatherSource;
+import sallet.household.WeatherYear;
 import sallet.household.Window;
 import sallet.weather.PerezSky;
 import sallet.weather.SkyMoment;
+import sallet.weather.Sun;
+import sallet.weather.SunPosition;
+import sallet.weather.WeatherFile;
 
 /**
  * A month's light at one pot from an hourly weather file. The cases are simpler than Sallet: the
@@ -23,9 +34,12 @@ import sallet.weather.SkyMoment;
  * alone. The parts are held apart, since the total hides faults of the smaller ones.
  */
 final class EndToEndCheck implements RowCheck {
+  /** Year taken for the sun's position whatever year a line names. */
+  private static final int YEAR = 2005;
+
   private static final int[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
-  private final Map<Path, HourlyFile> read = new ConcurrentHashMap<>();
+  private final Map<Path, WeatherYear> read = new ConcurrentHashMap<>();
 
   @Override
   public List<Outcome> check(CaseRow row, CaseFolder folder) {
@@ -34,8 +48,8 @@ final class EndToEndCheck implements RowCheck {
       throw new Skipped("needs " + file);
     }
     int month = (int) row.number("month");
-    HourlyFile weather = read.computeIfAbsent(folder.path(file), HourlyFile::read);
-    Parts parts = Parts.of(row, weather.month(month), DAYS[month - 1]);
+    WeatherYear weather = read.computeIfAbsent(folder.path(file), EndToEndCheck::read);
+    Parts parts = Parts.of(row, moments(weather, month), DAYS[month - 1]);
     double total = row.number("expect_DLI_total");
     List<Outcome> outcomes = new ArrayList<>();
     part(outcomes, row, "expect_outdoor_DLI", parts.outdoors, 0.01, 0.005);
@@ -53,6 +67,50 @@ final class EndToEndCheck implements RowCheck {
     return outcomes;
   }
 
+  /** A weather file of a folder of cases. */
+  static WeatherYear read(Path path) {
+    try {
+      return WeatherFile.read(Files.readAllLines(path));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The hours of a month as they are written, each with the sun of its middle. */
+  private static List<SkyMoment> moments(WeatherYear year, int month) {
+    Place place =
+        new Place(
+            year.latitudeDeg(),
+            year.longitudeDeg(),
+            year.elevationM(),
+            ZoneOffset.UTC,
+            new WeatherSource.Nearest());
+    return year.hours().stream()
+        .filter(hour -> hour.month() == month)
+        .map(hour -> moment(hour, year.clockHours(), place))
+        .toList();
+  }
+
+  private static SkyMoment moment(WeatherYear.Hour hour, double clockHours, Place place) {
+    LocalDate day = LocalDate.of(YEAR, hour.month(), hour.day());
+    long second = Math.round(3600 * (hour.middleHour() - clockHours));
+    SunPosition sun =
+        Sun.precisely(
+            day.atStartOfDay().plusSeconds(second).toInstant(ZoneOffset.UTC),
+            place,
+            67,
+            1013.25 * Math.exp(-place.elevationM() / 8434),
+            12);
+    return new SkyMoment(
+        hour.middleHour(),
+        1,
+        sun,
+        hour.globalWm2(),
+        hour.diffuseWm2(),
+        hour.beamWm2(),
+        Sun.normalWm2(day.getDayOfYear()));
+  }
+
   private static void part(
       List<Outcome> outcomes, CaseRow row, String column, double ours, double share, double least) {
     double expected = row.number(column);
@@ -62,6 +120,9 @@ final class EndToEndCheck implements RowCheck {
   /** Mean daily light of a month, mol/m²/d, and the share of the sky seen through the glass. */
   private record Parts(
       double outdoors, double skyFactor, double beam, double sky, double reflected) {
+
+    /** A day without meaning: there are no trees and no snow. */
+    private static final LocalDate DAY = LocalDate.of(YEAR, 1, 1);
 
     static Parts of(CaseRow row, List<SkyMoment> moments, int days) {
       Window window = window(row);
@@ -89,10 +150,10 @@ final class EndToEndCheck implements RowCheck {
       double reflected = 0;
       for (SkyMoment moment : moments) {
         PerezSky even = new PerezSky(moment.diffuseWm2(), 0, 0, 2);
-        light.addSun(moment, even, beam);
+        light.addSun(DAY, moment, even, beam);
         global += moment.globalWm2();
         sky += moment.diffuseWm2() * skyFactor * WindowLight.passes(window);
-        reflected += light.reflectedWm2(moment, even);
+        reflected += light.reflectedWm2(DAY, moment, even);
       }
       double mol = RoomLight.UMOL_PER_J * 3600e-6 / days;
       return new Parts(global * mol, skyFactor, beam[0] * mol, sky * mol, reflected * mol);

@@ -1,6 +1,7 @@
 package sallet.light;
 
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Collections;
@@ -24,6 +25,9 @@ import sallet.household.Window;
 
 /** Invented households to try the light on. */
 final class Households {
+  /** A day without meaning, for rooms without trees and snow. */
+  static final LocalDate DAY = LocalDate.of(2027, 3, 1);
+
   static final Place CHRISTCHURCH =
       place(-43.53, 172.64, "Pacific/Auckland", new WeatherSource.Nearest());
 
@@ -66,6 +70,20 @@ final class Households {
         0.2,
         new AirClimate(Collections.nCopies(12, 19.0), Collections.nCopies(12, 14.0), 55, 450),
         windows);
+  }
+
+  /** The same room with walls that throw no light back. */
+  static Room black(Room room) {
+    return new Room(
+        room.widthM(),
+        room.depthM(),
+        room.heightM(),
+        room.turnDeg(),
+        new Room.Reflectance(0, 0, 0),
+        room.outdoorAlbedo(),
+        room.air(),
+        room.windows(),
+        room.roofWindows());
   }
 
   /** A tray of rows by columns of pots, evenly spaced. */

@@ -29,6 +29,7 @@ public final class LightChecks implements Checks {
     checks.put("light/lamp_distribution_flux.csv", LightChecks::lampFlux);
     checks.put("light/average_daylight_factor.csv", LightChecks::averageDaylightFactor);
     checks.put("light/end_to_end_monthly_dli.csv", new EndToEndCheck());
+    checks.putAll(new LampChecks().byFile());
     return Map.copyOf(checks);
   }
 

@@ -13,7 +13,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import sallet.household.Room;
 import sallet.household.Wall;
 import sallet.household.Window;
-import sallet.light.RoomDaylight.Point;
 import sallet.weather.PerezSky;
 import sallet.weather.SkyMoment;
 import sallet.weather.SunPosition;
@@ -62,10 +61,10 @@ class RoomDaylightTest {
     return new SkyMoment(12, 1, sun, diffuse + beam * sun.sinAltitude(), diffuse, beam, outside);
   }
 
-  private static List<Point> points(Random random) {
-    List<Point> points = new ArrayList<>();
+  private static List<Spot> points(Random random) {
+    List<Spot> points = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
-      points.add(new Point(0.1 + 2.8 * random.nextDouble(), 0.1 + 2.2 * random.nextDouble(), 0.87));
+      points.add(new Spot(0.1 + 2.8 * random.nextDouble(), 0.1 + 2.2 * random.nextDouble(), 0.87));
     }
     return points;
   }
@@ -78,9 +77,9 @@ class RoomDaylightTest {
       Room room = Households.room(0, windows(random, 3));
       Room mirrored =
           Households.room(0, room.windows().stream().map(w -> mirror(room, w)).toList());
-      List<Point> points = points(random);
-      List<Point> across =
-          points.stream().map(p -> new Point(room.widthM() - p.xM(), p.yM(), p.zM())).toList();
+      List<Spot> points = points(random);
+      List<Spot> across =
+          points.stream().map(p -> new Spot(room.widthM() - p.xM(), p.yM(), p.zM())).toList();
       SkyMoment sky = moment(random);
       SkyMoment skyAcross =
           new SkyMoment(
@@ -91,9 +90,9 @@ class RoomDaylightTest {
               sky.diffuseWm2(),
               sky.beamWm2(),
               sky.outsideWm2());
-      assertThat(new RoomDaylight(mirrored, across).atWm2(skyAcross))
+      assertThat(new RoomDaylight(mirrored, across).atWm2(Households.DAY, skyAcross))
           .as("seed %d, try %d", seed, i)
-          .containsExactly(new RoomDaylight(room, points).atWm2(sky), within(1e-9));
+          .containsExactly(new RoomDaylight(room, points).atWm2(Households.DAY, sky), within(1e-9));
     }
   }
 
@@ -127,7 +126,7 @@ class RoomDaylightTest {
     Random random = new Random(seed);
     for (int i = 0; i < TRIES; i++) {
       List<Window> windows = windows(random, 2);
-      List<Point> points = points(random);
+      List<Spot> points = points(random);
       SkyMoment sky = moment(random);
       double turn = 360 * random.nextDouble();
       SkyMoment turned =
@@ -139,10 +138,13 @@ class RoomDaylightTest {
               sky.diffuseWm2(),
               sky.beamWm2(),
               sky.outsideWm2());
-      assertThat(new RoomDaylight(Households.room(turn, windows), points).atWm2(turned))
+      assertThat(
+              new RoomDaylight(Households.room(turn, windows), points)
+                  .atWm2(Households.DAY, turned))
           .as("seed %d, try %d", seed, i)
           .containsExactly(
-              new RoomDaylight(Households.room(0, windows), points).atWm2(sky), within(1e-9));
+              new RoomDaylight(Households.room(0, windows), points).atWm2(Households.DAY, sky),
+              within(1e-9));
     }
   }
 
@@ -153,16 +155,16 @@ class RoomDaylightTest {
     Random random = new Random(seed);
     for (int i = 0; i < TRIES; i++) {
       List<Window> windows = windows(random, 3);
-      List<Point> points = points(random);
+      List<Spot> points = points(random);
       SkyMoment sky = moment(random);
       double[] sum = new double[points.size()];
       for (Window window : windows) {
-        double[] one = new RoomDaylight(glassy(List.of(window)), points).atWm2(sky);
+        double[] one = new RoomDaylight(glassy(List.of(window)), points).atWm2(Households.DAY, sky);
         for (int p = 0; p < sum.length; p++) {
           sum[p] += one[p];
         }
       }
-      assertThat(new RoomDaylight(glassy(windows), points).atWm2(sky))
+      assertThat(new RoomDaylight(glassy(windows), points).atWm2(Households.DAY, sky))
           .as("seed %d, try %d", seed, i)
           .containsExactly(sum, within(1e-9));
     }
@@ -188,7 +190,7 @@ class RoomDaylightTest {
     for (int i = 0; i < TRIES; i++) {
       Room room = Households.room(0, windows(random, 1));
       SkyMoment sky = moment(random);
-      for (double wm2 : new RoomDaylight(room, points(random)).atWm2(sky)) {
+      for (double wm2 : new RoomDaylight(room, points(random)).atWm2(Households.DAY, sky)) {
         assertThat(wm2).as("seed %d, try %d", seed, i).isBetween(0.0, sky.globalWm2());
       }
     }
@@ -197,12 +199,14 @@ class RoomDaylightTest {
   @Test
   void aSkylineTakesLightAway() {
     Window open = Households.window(Wall.SOUTH, 0.5, 1.2, 1.2, 0.9);
-    List<Point> points = List.of(new Point(1.1, 0.5, 0.87), new Point(2.0, 1.5, 0.87));
+    List<Spot> points = List.of(new Spot(1.1, 0.5, 0.87), new Spot(2.0, 1.5, 0.87));
     SkyMoment sky = moment(new SunPosition(35, 180), 0.5);
-    double[] before = new RoomDaylight(Households.room(0, List.of(open)), points).atWm2(sky);
+    double[] before =
+        new RoomDaylight(Households.room(0, List.of(open)), points).atWm2(Households.DAY, sky);
     for (double skyline = 5; skyline <= 60; skyline += 5) {
       Window hidden = Households.withSkyline(open, skyline);
-      double[] after = new RoomDaylight(Households.room(0, List.of(hidden)), points).atWm2(sky);
+      double[] after =
+          new RoomDaylight(Households.room(0, List.of(hidden)), points).atWm2(Households.DAY, sky);
       for (int p = 0; p < after.length; p++) {
         assertThat(after[p]).isLessThanOrEqualTo(before[p]);
       }
@@ -287,8 +291,8 @@ class RoomDaylightTest {
     double shade = 0.8 * 0.92 * 1.44 * (falling + rising) / absorbed;
     double sun = 0.8 * 0.92 * 500 * 0.5 * 0.81563;
     double[] light =
-        new RoomDaylight(room, List.of(new Point(1.5, 1.0, 0.87), new Point(0.3, 1.0, 0.87)))
-            .atWm2(clear);
+        new RoomDaylight(room, List.of(new Spot(1.5, 1.0, 0.87), new Spot(0.3, 1.0, 0.87)))
+            .atWm2(Households.DAY, clear);
     assertThat(light[0]).isEqualTo(shade + sun, within(0.02));
     assertThat(light[1]).isEqualTo(shade, within(0.02));
   }
@@ -314,7 +318,8 @@ class RoomDaylightTest {
             plain.windows());
     SkyMoment sky = new SkyMoment(12, 1, new SunPosition(40, 0), 180, 100, 124.5, 1400);
     double even = PerezSky.of(sky).evenWm2();
-    double[] light = new RoomDaylight(black, List.of(new Point(1.5, 1.0, 0.87))).atWm2(sky);
+    double[] light =
+        new RoomDaylight(black, List.of(new Spot(1.5, 1.0, 0.87))).atWm2(Households.DAY, sky);
     assertThat(light[0]).isEqualTo(even * 0.08253 * 0.8 * 0.92, within(0.03));
   }
 }

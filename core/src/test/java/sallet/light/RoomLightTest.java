@@ -109,7 +109,8 @@ class RoomLightTest {
             behind(Wall.NORTH, Households.CHRISTCHURCH, Optional.of(Households.LAMP)), day, 2);
     HourlyLight sun =
         RoomLight.atPots(behind(Wall.NORTH, Households.CHRISTCHURCH, Optional.empty()), day, 2);
-    HourlyLight lamp = RoomLight.atPots(cellar(Optional.of(Households.LAMP)), day, 2);
+    HourlyLight lamp =
+        RoomLight.atPots(behind(Wall.SOUTH, TROMSO, Optional.of(Households.LAMP)), WINTER_NORTH, 2);
     for (int pot = 0; pot < both.places(); pot++) {
       for (int hour = 0; hour < 24; hour++) {
         assertThat(both.ppfdUmol(pot, 1, hour))
@@ -129,7 +130,7 @@ class RoomLightTest {
     Household household =
         Households.household(
             Households.CHRISTCHURCH,
-            Households.room(0, List.of()),
+            Households.black(Households.room(0, List.of())),
             Households.bench(0.4, 1.5, 1, 1),
             Optional.of(lamp));
     HourlyLight light = RoomLight.atPots(household, WINTER_NORTH, 2);

@@ -34,6 +34,7 @@ public final class SkyChecks implements Checks {
         "light/sun_rise_set.csv", SkyChecks::sunRiseSet,
         "light/decomposition_hourly.csv", SkyChecks::hourlySplit,
         "light/diffuse_fraction_daily_monthly.csv", SkyChecks::dailySplit,
+        "light/diffuse_fraction_edges.csv", SkyChecks::dailySplit,
         "light/fao56_radiation.csv", SkyChecks::dailyRadiation,
         "light/hourly_profile.csv", SkyChecks::hourShape,
         "light/transposition.csv", SkyChecks::ontoPlane,

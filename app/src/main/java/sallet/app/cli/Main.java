@@ -36,6 +36,7 @@ public final class Main {
     CommandLine commandLine =
         new CommandLine(new Sallet())
             .addSubcommand(new PlanCommand(terminal))
+            .addSubcommand(new LightCommand(terminal))
             .addSubcommand(new FeedCommand(terminal))
             .addSubcommand(new CropCommand(terminal));
     commandLine.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));

@@ -2,14 +2,13 @@ package sallet.app.file;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import sallet.household.Bench;
-import sallet.household.Lamp;
 import sallet.household.Pot;
 import sallet.household.Room;
+import sallet.household.Sides;
 
-/** Makes the bench with its pots and the lamp above it. */
+/** Makes the bench with its pots. */
 final class BenchBuilder {
   private final Values values;
   private final Room room;
@@ -32,32 +31,12 @@ final class BenchBuilder {
         list ? listed() : grid(width, depth),
         values.base(list ? "bench.potHeight" : "bench.pots.height"),
         values.base(list ? "bench.potVolume" : "bench.pots.volume"),
-        values.word(list ? "bench.potMedium" : "bench.pots.medium"));
-  }
-
-  /**
-   * The lamp. A file that says nothing about lamp and windows is taken to have the default lamp:
-   * without any light there would be nothing to plan.
-   */
-  Optional<Lamp> lamp() {
-    boolean none = values.get("lamp", String.class).isPresent();
-    boolean assumed = !values.written("lamp") && !values.written("room.windows");
-    if (none || (!values.written("lamp") && !assumed)) {
-      return Optional.empty();
-    }
-    Bench bench = bench();
-    return Optional.of(
-        new Lamp(
-            orMiddle("lamp.at.x", bench.xM() + bench.widthM() / 2),
-            orMiddle("lamp.at.y", bench.yM() + bench.depthM() / 2),
-            values.base("lamp.size.length"),
-            values.base("lamp.size.width"),
-            values.base("lamp.power"),
-            values.base("lamp.efficacy"),
-            values.base("lamp.heightAboveBench"),
-            values.clock("lamp.on"),
-            values.base("lamp.hours"),
-            values.share("lamp.dimming")));
+        values.word(list ? "bench.potMedium" : "bench.pots.medium"),
+        new Sides(
+            values.share("bench.sides.north"),
+            values.share("bench.sides.east"),
+            values.share("bench.sides.south"),
+            values.share("bench.sides.west")));
   }
 
   private double orMiddle(String path, double middle) {

@@ -44,20 +44,26 @@ final class BenchChecks {
     }
   }
 
-  void check(Lamp lamp) {
-    if (!values.written("lamp")) {
+  /**
+   * Checks a lamp.
+   *
+   * @param at where it is described, "lamp" or "lamps[0]"
+   */
+  void check(String at, Lamp lamp) {
+    if (!values.written(at)) {
       assumedLamp(lamp);
       return;
     }
     double west = lamp.xM() - lamp.lengthM() / 2;
-    inside("lamp.at.x", "lamp.size.length", west, lamp.lengthM(), room.widthM());
+    inside(at + ".at.x", at + ".size.length", west, lamp.lengthM(), room.widthM());
     double south = lamp.yM() - lamp.widthM() / 2;
-    inside("lamp.at.y", "lamp.size.width", south, lamp.widthM(), room.depthM());
-    double lowest = bench.canopyHeightM() - bench.heightM();
+    inside(at + ".at.y", at + ".size.width", south, lamp.widthM(), room.depthM());
+    double tilt = Math.toRadians(Math.abs(lamp.tiltDeg()));
+    double lowest = bench.canopyHeightM() - bench.heightM() + lamp.widthM() / 2 * Math.sin(tilt);
     double highest = room.heightM() - bench.heightM();
     double height = lamp.heightAboveBenchM();
     if (height <= lowest + SLACK_M || height > highest + SLACK_M) {
-      String path = "lamp.heightAboveBench";
+      String path = at + ".heightAboveBench";
       Unit unit = values.unit(path);
       faults.add(
           path,

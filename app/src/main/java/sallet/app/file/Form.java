@@ -32,6 +32,10 @@ enum Form {
   YES,
   /** A day such as 2027-07-03. */
   DATE,
+  /** A day of any year such as 04-20. */
+  YEARDAY,
+  /** The name of a file beside this one. */
+  FILE,
   /** A time of day such as 06:00. */
   CLOCK,
   /** A time zone. */

@@ -8,6 +8,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import sallet.crop.Catalogue;
 import sallet.household.CropWishes;
@@ -32,19 +33,27 @@ public final class HouseholdReader {
   public HouseholdFile read(Path file) {
     Faults faults = new Faults();
     Optional<byte[]> bytes = bytes(file, faults);
-    return bytes.map(this::read).orElseGet(() -> new HouseholdFile.Faulty(faults.inOrder()));
+    Optional<Path> folder = Optional.ofNullable(file.toAbsolutePath().getParent());
+    return bytes
+        .map(b -> read(b, folder))
+        .orElseGet(() -> new HouseholdFile.Faulty(faults.inOrder()));
   }
 
-  /** Reads the bytes of a file. */
+  /** Reads the bytes of a file that names no other files. */
   public HouseholdFile read(byte[] bytes) {
+    return read(bytes, Optional.empty());
+  }
+
+  private HouseholdFile read(byte[] bytes, Optional<Path> folder) {
     Faults faults = new Faults();
-    Optional<HouseholdFile.Good> good = text(bytes, faults).flatMap(text -> parse(text, faults));
+    Optional<HouseholdFile.Good> good =
+        text(bytes, faults).flatMap(text -> parse(text, folder, faults));
     return good.filter(whole -> faults.isEmpty())
         .<HouseholdFile>map(whole -> whole)
         .orElseGet(() -> new HouseholdFile.Faulty(faults.inOrder()));
   }
 
-  private Optional<HouseholdFile.Good> parse(String text, Faults faults) {
+  private Optional<HouseholdFile.Good> parse(String text, Optional<Path> folder, Faults faults) {
     Optional<Yaml> root = YamlReader.read(text, faults);
     if (root.isEmpty() || (root.get() instanceof Yaml.Scalar scalar && scalar.isNothing())) {
       if (faults.isEmpty()) {
@@ -56,15 +65,21 @@ public final class HouseholdReader {
     Catalogue known = new OwnCrops(values, faults, catalogue).added();
     CropWishes crops = new CropChecks(values, faults, known).check();
     PlaceChecks place = new PlaceChecks(values, faults);
-    Household household = new HouseholdBuilder(values).household(crops, place.city());
+    Attachments attachments = new Attachments(values, faults, folder);
+    Household household =
+        new HouseholdBuilder(values, faults, attachments).household(crops, place.city());
     place.check();
     new PeopleChecks(values, faults).check();
     new WindowChecks(values, faults, household.room()).check();
     BenchChecks bench = new BenchChecks(values, faults, household.room(), household.bench());
     bench.check();
-    household.lamp().ifPresent(bench::check);
+    List<String> lamps = LampBuilder.paths(values);
+    for (int i = 0; i < household.lamps().size(); i++) {
+      bench.check(lamps.get(i), household.lamps().get(i));
+    }
     new ShelfChecks(values, faults, household.feed()).check();
-    return Optional.of(new HouseholdFile.Good(household, known));
+    Household read = new ReadingChecks(values, faults).with(household);
+    return Optional.of(new HouseholdFile.Good(read, known));
   }
 
   private static Optional<byte[]> bytes(Path file, Faults faults) {

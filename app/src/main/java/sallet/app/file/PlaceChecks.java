@@ -1,15 +1,18 @@
 package sallet.app.file;
 
 import java.time.YearMonth;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sallet.units.Quantity;
 import sallet.weather.Cities;
 import sallet.weather.City;
 
 /** The weather is said one way, its city is built in, and no month has more sun than hours. */
 final class PlaceChecks {
-  private static final List<String> WAYS = List.of("nearest", "city", "irradiation", "sunshine");
+  private static final List<String> WAYS =
+      List.of("nearest", "city", "irradiation", "sunshine", "sky", "file");
 
   private final Values values;
   private final Faults faults;
@@ -48,6 +51,27 @@ final class PlaceChecks {
                         + Text.didYouMean(word, Cities.all().stream().map(City::name).toList())
                         + "; docs/household-file.md lists the cities; or write nearest: true"));
     sunshine();
+    months(written);
+  }
+
+  /** Months put right go with a built-in place, each once. */
+  private void months(List<String> written) {
+    String path = path("months");
+    boolean builtIn = written.equals(List.of("nearest")) || written.equals(List.of("city"));
+    if (values.written(path) && !builtIn) {
+      faults.add(
+          path,
+          values.line(path),
+          "puts months of a built-in place right; write it beside nearest or city");
+    }
+    Set<Integer> seen = new HashSet<>();
+    for (int i = 0; i < values.count(path); i++) {
+      String at = path + "[" + i + "].month";
+      Optional<Integer> month = values.get(at, Integer.class);
+      if (month.isPresent() && !seen.add(month.get())) {
+        faults.add(at, values.line(at), "month " + month.get() + " is written twice");
+      }
+    }
   }
 
   private void sunshine() {

@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.MonthDay;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,7 @@ final class Scalars {
       Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d{1,3})?");
   private static final Pattern COMMA = Pattern.compile("[-+]?\\d+,\\d+");
   private static final Pattern DATE = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
+  private static final Pattern YEAR_DAY = Pattern.compile("\\d{2}-\\d{2}");
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{2})");
   private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}\\p{M} ._-]*");
 
@@ -49,6 +51,8 @@ final class Scalars {
       case CHOICE -> choice(key, text);
       case YES -> yes(scalar);
       case DATE -> date(text);
+      case YEARDAY -> yearDay(text);
+      case FILE -> fileName(key, text);
       case CLOCK -> clock(text);
       case ZONE -> zone(text);
       case DAYS -> day(text);
@@ -184,6 +188,24 @@ final class Scalars {
       throw new Wrong(text + " is no day of the calendar; check its month and day");
     }
     throw new Wrong(text + " lies outside what is allowed (years 2000 to 2199)");
+  }
+
+  private static MonthDay yearDay(String text) throws Wrong {
+    try {
+      if (YEAR_DAY.matcher(text).matches()) {
+        return MonthDay.parse("--" + text);
+      }
+    } catch (DateTimeException e) {
+      throw new Wrong(text + " is no day of the calendar; check its month and day");
+    }
+    throw new Wrong(quoted(text) + " is not a day of the year; write month and day like 04-20");
+  }
+
+  private static String fileName(Key key, String text) throws Wrong {
+    if (text.length() > key.max() || text.codePoints().anyMatch(Character::isISOControl)) {
+      throw new Wrong(quoted(text) + " is not the name of a file");
+    }
+    return text;
   }
 
   private static LocalTime clock(String text) throws Wrong {

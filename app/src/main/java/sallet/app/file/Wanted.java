@@ -16,6 +16,8 @@ final class Wanted {
       case CHOICE -> "write one of " + String.join(", ", key.choices());
       case YES -> "write true";
       case DATE -> "write a date like 2027-07-03";
+      case YEARDAY -> "write a day of the year like 04-20";
+      case FILE -> "write the name of a file beside this one";
       case CLOCK -> "write a time of day like 06:00";
       case ZONE -> "write a time zone like Pacific/Auckland";
       case CITY -> "write the name of a built-in city";

@@ -3,6 +3,7 @@ package sallet.app.file;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sallet.household.RoofWindow;
 import sallet.household.Room;
 import sallet.household.Wall;
 import sallet.household.Window;
@@ -36,6 +37,13 @@ final class WindowChecks {
   }
 
   void check() {
+    for (int i = 0; i < room.roofWindows().size(); i++) {
+      RoofWindow roof = room.roofWindows().get(i);
+      String at = "room.roofWindows[" + i + "]";
+      inRoom(at + ".x", roof.xM(), room.widthM());
+      inRoom(at + ".y", roof.yM(), room.depthM());
+      inRoom(at + ".height", roof.heightM(), room.heightM());
+    }
     List<Window> windows = room.windows();
     for (int i = 0; i < windows.size(); i++) {
       if (wall(values, at(i) + ".").isPresent()) {
@@ -45,6 +53,19 @@ final class WindowChecks {
           overlap(i, windows.get(i), j, windows.get(j));
         }
       }
+    }
+  }
+
+  private void inRoom(String path, double position, double size) {
+    if (position > size + SLACK_M) {
+      Unit unit = values.unit(path);
+      faults.add(
+          path,
+          values.line(path),
+          Quantity.write(position, unit)
+              + " puts the window's middle outside the room (0 to "
+              + Quantity.write(size, unit)
+              + ")");
     }
   }
 

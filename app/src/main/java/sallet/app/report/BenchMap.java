@@ -88,7 +88,7 @@ final class BenchMap {
         bench.depthM() * pxPerM,
         "class",
         "tray");
-    report.household().lamp().ifPresent(this::lamp);
+    report.household().lamps().forEach(this::lamp);
     bench.pots().forEach(this::pot);
     foot(height - 8);
     return svg.closeLine();

@@ -23,7 +23,7 @@ public record Caution(String subject, String text) {
               + " guidance, not a guarantee; the rules of your food authority come first.");
 
   /** Any bench with a pump or lamp near water. Common practice; marking digits: IEC 60529. */
-  static final Caution MAINS =
+  public static final Caution MAINS =
       new Caution(
           "Mains near water",
           "Every circuit used needs residual-current protection of 30 mA or less. Sockets, timers"
@@ -32,7 +32,7 @@ public record Caution(String subject, String text) {
               + " any damaged cable. Local codes and a licensed electrician decide.");
 
   /** A lamp over the bench. Common practice; marking digits: IEC 60529. */
-  static final Caution LAMP =
+  public static final Caution LAMP =
       new Caution(
           "Lamp over the bench",
           "Take a lamp marked at least IPX4 (IEC 60529: splashing water); IP20 is for dry rooms"
@@ -42,14 +42,14 @@ public record Caution(String subject, String text) {
               + " codes and a licensed electrician decide.");
 
   /** The cautions a plan for this household calls for. */
-  static List<Caution> of(Household household) {
+  public static List<Caution> of(Household household) {
     List<Caution> cautions = new ArrayList<>(List.of(FOOD));
     cautions.addAll(ofBench(household));
     return List.copyOf(cautions);
   }
 
   /** Those that belong beside the bench. */
-  static List<Caution> ofBench(Household household) {
+  public static List<Caution> ofBench(Household household) {
     return household.lamp().isPresent() ? List.of(MAINS, LAMP) : List.of(MAINS);
   }
 }

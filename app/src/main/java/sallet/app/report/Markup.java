@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * HTML and SVG, written element by element. Every text and attribute value is escaped and every
  * element closed, so what comes out is well formed whatever the texts hold.
  */
-final class Markup {
+public final class Markup {
   /** The space between a number and its unit. */
   private static final Pattern UNIT =
       Pattern.compile("(?<=\\d) (?=%|°C|(g|kg|min|mol|mA|cm|m|L|s)\\b)");
@@ -22,7 +22,7 @@ final class Markup {
    *
    * @param attributes names and values in turn
    */
-  Markup open(String name, Object... attributes) {
+  public Markup open(String name, Object... attributes) {
     start(name, attributes);
     out.append('>');
     open.push(name);
@@ -30,44 +30,44 @@ final class Markup {
   }
 
   /** Closes the element opened last. */
-  Markup close() {
+  public Markup close() {
     out.append("</").append(open.pop()).append(">");
     return this;
   }
 
   /** Closes the element opened last and ends the line. */
-  Markup closeLine() {
+  public Markup closeLine() {
     close();
     out.append('\n');
     return this;
   }
 
   /** An element without content. */
-  Markup empty(String name, Object... attributes) {
+  public Markup empty(String name, Object... attributes) {
     start(name, attributes);
     out.append("/>");
     return this;
   }
 
   /** An element with a text. */
-  Markup element(String name, String text, Object... attributes) {
+  public Markup element(String name, String text, Object... attributes) {
     return open(name, attributes).text(text).closeLine();
   }
 
   /** A text; a number stays on one line with its unit. */
-  Markup text(String text) {
+  public Markup text(String text) {
     out.append(escape(UNIT.matcher(text).replaceAll("\u00a0")));
     return this;
   }
 
   /** Markup made before. */
-  Markup add(Markup part) {
+  public Markup add(Markup part) {
     out.append(part);
     return this;
   }
 
   /** Our own style sheet: text that is markup already and holds nothing from outside. */
-  Markup style(String css) {
+  public Markup style(String css) {
     out.append("<style>\n").append(css).append("</style>\n");
     return this;
   }
@@ -85,7 +85,7 @@ final class Markup {
   }
 
   /** At most two decimals, with a point, such as "12.5". */
-  static String number(double value) {
+  public static String number(double value) {
     String text = String.format(Locale.ROOT, "%.2f", value);
     return text.replaceAll("\\.?0+$", "").replaceAll("^-0$", "0");
   }

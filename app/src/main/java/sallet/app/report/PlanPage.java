@@ -1,12 +1,7 @@
 package sallet.app.report;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.SortedMap;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
@@ -54,26 +49,12 @@ public final class PlanPage {
   }
 
   private void head() {
-    page.open("head");
-    page.empty("meta", "charset", "utf-8");
-    page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    page.empty("meta", "name", "color-scheme", "content", "light dark");
-    page.element("title", "Sallet: sowing plan from " + Words.dayAndYear(report.plan().from()));
-    page.style(styleSheet());
-    page.closeLine();
-  }
-
-  private static String styleSheet() {
-    try (InputStream in = PlanPage.class.getResourceAsStream("plan-page.css")) {
-      return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    page.add(PageFrame.head("Sallet: sowing plan from " + Words.dayAndYear(report.plan().from())));
   }
 
   private void header() {
     page.open("header");
-    page.open("p", "class", "name").add(leaf()).text(" Sallet").closeLine();
+    page.open("p", "class", "name").add(PageFrame.leaf()).text(" Sallet").closeLine();
     page.element("h1", "Sowing plan");
     page.element(
         "p",
@@ -83,15 +64,6 @@ public final class PlanPage {
         "span");
     page.element("p", report.summary(), "class", "summary");
     page.closeLine();
-  }
-
-  /** The page's own sign: a leaf with its veins. */
-  private static Markup leaf() {
-    Markup svg = new Markup();
-    svg.open("svg", "viewBox", "0 0 32 32", "width", 32, "height", 32, "aria-hidden", "true");
-    svg.empty("path", "d", "M4 28C2 12 12 3 29 3c1 17-8 26-22 24");
-    svg.empty("path", "d", "M4 29C9 22 15 15 22 10M11 20v-7M15 16h8M9 22h8");
-    return svg.close();
   }
 
   private void section(String id, String title) {

@@ -1,7 +1,7 @@
 package sallet.app.report;
 
 /** Parts that all drawings share. */
-final class Svg {
+public final class Svg {
   private Svg() {}
 
   /**
@@ -11,12 +11,12 @@ final class Svg {
    * @param width size at its own scale, px
    * @param height size at its own scale, px
    */
-  static void open(Markup svg, double width, double height) {
+  public static void open(Markup svg, double width, double height) {
     open(svg, width, height, width * 0.9);
   }
 
   /** Opens a drawing that is never shrunk below a width of its own, px. */
-  static void open(Markup svg, double width, double height, double leastWidth) {
+  public static void open(Markup svg, double width, double height, double leastWidth) {
     svg.open(
         "svg",
         "xmlns",
@@ -31,18 +31,18 @@ final class Svg {
   }
 
   /** The drawing's name and what it says in words. */
-  static void describe(Markup svg, String id, String title, String description) {
+  public static void describe(Markup svg, String id, String title, String description) {
     svg.element("title", title, "id", id + "-title");
     svg.element("desc", description, "id", id + "-desc");
   }
 
   /** A text. */
-  static void text(Markup svg, double x, double y, String styleClass, String text) {
+  public static void text(Markup svg, double x, double y, String styleClass, String text) {
     svg.element("text", text, "x", x, "y", y, "class", styleClass);
   }
 
   /** A few letters on a slip of paper, so that they can be read on any pattern. */
-  static void chip(Markup svg, double x, double y, String letters) {
+  public static void chip(Markup svg, double x, double y, String letters) {
     double width = 4 + 7.5 * letters.length();
     svg.empty(
         "rect",

@@ -32,7 +32,7 @@ public final class Words {
   }
 
   /** Whole percent, such as "40 %". */
-  static String percent(double share) {
+  public static String percent(double share) {
     return Math.round(share * 100) + " %";
   }
 
@@ -42,17 +42,17 @@ public final class Words {
   }
 
   /** Such as "1 seed" or "4 seeds". */
-  static String count(int number, String one) {
+  public static String count(int number, String one) {
     return number + " " + one + (number == 1 ? "" : "s");
   }
 
   /** Such as "Wed and Sat". */
-  static String weekdays(List<DayOfWeek> days) {
+  public static String weekdays(List<DayOfWeek> days) {
     return list(days.stream().map(d -> d.getDisplayName(TextStyle.SHORT, Locale.ENGLISH)).toList());
   }
 
   /** A catalogue name within a sentence: "loose-leaf lettuce, red" as "red loose-leaf lettuce". */
-  static String spoken(String crop) {
+  public static String spoken(String crop) {
     int comma = crop.lastIndexOf(", ");
     return comma < 0 ? crop : crop.substring(comma + 2) + " " + crop.substring(0, comma);
   }

@@ -73,6 +73,8 @@ final class HouseholdPage {
       case CHOICE -> String.join(", ", key.choices());
       case YES -> "`true`";
       case DATE -> "date, like 2027-07-03";
+      case YEARDAY -> "day of the year, like 04-20";
+      case FILE -> "name of a file";
       case CLOCK -> "time of day, 00:00 to 23:59";
       case ZONE -> "IANA time zone";
       case CITY -> "a city of the list below";

@@ -78,6 +78,8 @@ final class HouseholdSchema {
       case YES -> NODES.objectNode().put("const", true);
       case CHOICE -> pattern(key.choices().stream().map(HouseholdSchema::anyCase).collect(oneOf()));
       case DATE -> pattern("2[01][0-9]{2}-[0-9]{2}-[0-9]{2}");
+      case YEARDAY -> pattern("[01][0-9]-[0-3][0-9]");
+      case FILE -> NODES.objectNode().put("type", "string").put("maxLength", (int) key.max());
       case CLOCK -> pattern("([01]?[0-9]|2[0-3]):[0-5][0-9]");
       case ZONE, CITY -> NODES.objectNode().put("type", "string");
       case DAYS -> list(key, pattern(days()));

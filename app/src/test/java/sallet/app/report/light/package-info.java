@@ -1,0 +1,4 @@
+@NullMarked
+package sallet.app.report.light;
+
+import org.jspecify.annotations.NullMarked;
