@@ -30,8 +30,7 @@ import sallet.weather.TiltedLight;
 /**
  * Measures a year of light at 40 pots behind two windows, one with a horizon and a tree, from
  * monthly means and from a weather file: first run cold, then warm, and the share of each step.
- * Then a year of hours on one upright plane. Prints CPU
- * milliseconds.
+ * Then a year of hours on one upright plane. Prints CPU milliseconds.
  */
 final class RoomLightTiming {
   private static final LocalDate FROM = LocalDate.of(2027, 1, 1);
