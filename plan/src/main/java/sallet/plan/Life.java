@@ -1,5 +1,7 @@
 package sallet.plan;
 
+import java.util.Arrays;
+import java.util.List;
 import sallet.crop.PlantState;
 
 /**
@@ -55,13 +57,19 @@ final class Life {
     };
   }
 
-  /** The life as the graph credits it: never fewer grams than the real one. */
-  static Life credited(LifeGraph graph, Picks picks) {
-    return new Life(graph.course, picks, graph.creditedGrams(picks), graph.creditedWaste(picks));
+  /** The life as the graph credits it at an offer: never worth less there than the real one. */
+  static Life credited(LifeGraph graph, Picks picks, Offer offer) {
+    return new Life(
+        graph.course, picks, graph.creditedGrams(picks, offer), graph.creditedWaste(picks));
   }
 
   Course course() {
     return course;
+  }
+
+  /** What tells lives apart: course, picks and the grams they count with. */
+  List<Object> key() {
+    return List.of(course, picks, Arrays.hashCode(grams));
   }
 
   Picks picks() {

@@ -107,7 +107,7 @@ final class LifeGraph {
         for (int a = 0; a < SHARES.length; a++) {
           int to = next[node * SHARES.length + a];
           if (to != NONE) {
-            best = Math.max(best, price * SHARES[a] * freshHi[node] - wait + value[to]);
+            best = Math.max(best, SHARES[a] * worth(node, price) - wait + value[to]);
           }
         }
         value[node] = best;
@@ -116,9 +116,14 @@ final class LifeGraph {
     return value[0];
   }
 
+  /** Highest worth of what stands at a node: grams nobody wants cost points, so fewest then. */
+  private double worth(int node, double price) {
+    return price * (price >= 0 ? freshHi[node] : freshLo[node]);
+  }
+
   private double liftValue(int node, int t, Offer offer) {
     return freshHi[node] >= course.rule.liftFromG()
-        ? offer.freshPrice[t] * freshHi[node] + offer.liftBonus[t]
+        ? worth(node, offer.freshPrice[t]) + offer.liftBonus[t]
         : Double.NEGATIVE_INFINITY;
   }
 
@@ -132,7 +137,7 @@ final class LifeGraph {
         ? Math.max(
             0,
             HarvestRule.LARGEST_PICK
-                * (offer.freshPrice[t] * freshHi[node] + offer.wastePrice[t] * freshLo[node]))
+                * (worth(node, offer.freshPrice[t]) + offer.wastePrice[t] * freshLo[node]))
         : 0;
   }
 
@@ -162,7 +167,7 @@ final class LifeGraph {
     for (int a = 0; a < SHARES.length; a++) {
       int to = next[node * SHARES.length + a];
       if (to != NONE
-          && offer.freshPrice[t] * SHARES[a] * freshHi[node] - offer.wait[t] + value[to]
+          && SHARES[a] * worth(node, offer.freshPrice[t]) - offer.wait[t] + value[to]
               >= value[node]) {
         return a;
       }
@@ -170,13 +175,19 @@ final class LifeGraph {
     throw new IllegalStateException("the graph was not priced with this offer");
   }
 
-  /** The grams the graph itself credits to a path: never fewer than the real life gives. */
-  double[] creditedGrams(Picks picks) {
+  /**
+   * The grams the graph itself credits to a path: most where a gram is worth something, fewest
+   * where one more only costs.
+   */
+  double[] creditedGrams(Picks picks, Offer offer) {
     double[] grams = new double[picks.length()];
     int node = 0;
     for (int t = 0; t < picks.length(); t++) {
       int choice = picks.at(t);
-      grams[t] = picks.share(t) * freshHi[node] * course.ediblePerFresh();
+      grams[t] =
+          picks.share(t)
+              * (offer.freshPrice[t] >= 0 ? freshHi[node] : freshLo[node])
+              * course.ediblePerFresh();
       if (choice < SHARES.length) {
         node = next[node * SHARES.length + choice];
       }

@@ -114,7 +114,7 @@ final class Master implements AutoCloseable {
   }
 
   void add(Life life) {
-    if (!known.add(List.of(life.course(), life.picks()))) {
+    if (!known.add(life.key())) {
       return;
     }
     grown = true;
@@ -173,7 +173,7 @@ final class Master implements AutoCloseable {
       return Optional.empty();
     }
     Picks path = graph.bestPath(offer);
-    Life life = credit ? Life.credited(graph, path) : Life.lived(c, path);
+    Life life = credit ? Life.credited(graph, path, offer) : Life.lived(c, path);
     return Optional.of(new Candidate(life, reduced, credit ? reduced : reducedCost(life)));
   }
 

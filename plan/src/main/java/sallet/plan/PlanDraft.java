@@ -31,9 +31,10 @@ final class PlanDraft {
   }
 
   SowingPlan write(
-      double bound, SowingPlan.SolverReport solver, Prices prices, List<Course> courses) {
+      double bound, double seconds, List<String> steps, Prices prices, List<Course> courses) {
     List<Sowing> sowings = sowings();
     Served served = Served.of(instance, lives);
+    SowingPlan.Objective objective = objective(served, bound);
     TaskCalendar calendar = instance.calendar();
     return new SowingPlan(
         calendar.from(),
@@ -41,11 +42,19 @@ final class PlanDraft {
         instance.margin(),
         weeks(served, new Occupancy(instance, sowings)),
         sowings,
-        objective(served, bound),
-        solver,
+        objective,
+        new SowingPlan.SolverReport(status(objective), seconds, steps),
         groups(),
         marginals(prices),
         new Notes(instance, courses).of(sowings));
+  }
+
+  private String status(SowingPlan.Objective objective) {
+    if (lives.isEmpty()) {
+      return "empty";
+    }
+    double worth = Planner.WORTH_A_DIVE * instance.calendar().bowls();
+    return objective.value() - objective.gridBound() <= worth ? "proven" : "good";
   }
 
   private List<Sowing> sowings() {

@@ -15,7 +15,7 @@ import sallet.household.Household;
 /** Makes a sowing plan. */
 public final class Planner {
   /** Points for each bowl not worth another dive: 0.1 g. */
-  private static final double WORTH_A_DIVE = 1;
+  static final double WORTH_A_DIVE = 1;
 
   private static final long SEED = 1;
 
@@ -82,13 +82,6 @@ public final class Planner {
     return solve(instance, graphs, request.effort(), clock, cancelled, progress);
   }
 
-  private static String status(List<BlendedLife> lives, double gapPoints, Instance instance) {
-    if (lives.isEmpty()) {
-      return "empty";
-    }
-    return gapPoints <= WORTH_A_DIVE * instance.calendar().bowls() ? "proven" : "good";
-  }
-
   private static SowingPlan solve(
       Instance instance,
       List<LifeGraph> graphs,
@@ -143,8 +136,8 @@ public final class Planner {
       return new PlanDraft(instance, lives)
           .write(
               linear.bound(),
-              new SowingPlan.SolverReport(
-                  status(lives, whole.value() - linear.bound(), instance), clock.seconds(), steps),
+              clock.seconds(),
+              steps,
               prices,
               graphs.stream().map(g -> g.course).toList());
     }

@@ -56,7 +56,7 @@ class LifeGraphTest {
       Offer offer = randomOffer(course, random);
       LifeGraph graph = new LifeGraph(course);
       double value = graph.bestValue(offer);
-      Life credited = Life.credited(graph, graph.bestPath(offer));
+      Life credited = Life.credited(graph, graph.bestPath(offer), offer);
       assertThat(worth(credited, offer)).as("case %d", i).isCloseTo(value, within(1e-6));
     }
   }
@@ -78,13 +78,17 @@ class LifeGraphTest {
   }
 
   private static Offer randomOffer(Course course, SplittableRandom random) {
+    boolean glut = random.nextBoolean();
     double[] price = new double[14];
     for (int w = 0; w < price.length; w++) {
-      price[w] = random.nextDouble(-2, 10);
+      price[w] =
+          glut
+              ? random.nextInt(3) == 0 ? random.nextDouble(0, 3) : random.nextDouble(-0.5, 0)
+              : random.nextDouble(-2, 10);
     }
     double[] pots = new double[40];
     for (int s = 1; s < pots.length; s++) {
-      pots[s] = pots[s - 1] + Math.max(0, random.nextDouble(-20, 40));
+      pots[s] = pots[s - 1] + Math.max(0, random.nextDouble(-20, glut ? 2 : 40));
     }
     return new Offer(course, price, pots);
   }

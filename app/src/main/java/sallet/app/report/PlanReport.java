@@ -67,8 +67,7 @@ record PlanReport(
             .findFirst()
             .orElse(bowls.get(0));
     return ("First bowl on %s. %d of %s within reach %s full; %s of the grams wanted are planned."
-            + " Grams are a forecast for the mean plant: take them with a third of doubt either"
-            + " way.")
+            + " Grams are a forecast for the mean plant in mean weather.")
         .formatted(
             Words.day(first.bowlDay()),
             bowls.size() - shortWeeks().size(),
