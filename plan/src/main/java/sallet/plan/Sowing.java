@@ -61,6 +61,11 @@ public record Sowing(
       picks = List.copyOf(picks);
     }
 
+    /** Whether the plants spend time in the nursery; else they go from cell to pot at once. */
+    public boolean throughNursery() {
+      return toBench.isAfter(toNursery);
+    }
+
     /** Whether the plants are neither eaten nor cleared: they outlive the plan's last bowl. */
     public boolean outlivesPlan() {
       return !lifted && clearedGrams == 0;

@@ -97,7 +97,9 @@ public final class PlanJson {
     Map<LocalDate, Integer> toNursery = new TreeMap<>();
     Map<LocalDate, Integer> toPots = new TreeMap<>();
     for (Course course : sowing.courses()) {
-      toNursery.merge(course.toNursery(), course.plants(), Integer::sum);
+      if (course.throughNursery()) {
+        toNursery.merge(course.toNursery(), course.plants(), Integer::sum);
+      }
       toPots.merge(course.toBench(), course.plants(), Integer::sum);
     }
     toNursery.forEach((date, count) -> moves.add(move(date, "nursery", count)));

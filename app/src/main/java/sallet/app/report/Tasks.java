@@ -106,7 +106,9 @@ public final class Tasks {
 
   private void moveToNursery(Sowing s) {
     Map<LocalDate, Integer> plants = new LinkedHashMap<>();
-    s.courses().forEach(c -> plants.merge(c.toNursery(), c.plants(), Integer::sum));
+    s.courses().stream()
+        .filter(Course::throughNursery)
+        .forEach(c -> plants.merge(c.toNursery(), c.plants(), Integer::sum));
     plants.forEach(
         (date, count) -> {
           String text =
@@ -140,10 +142,11 @@ public final class Tasks {
           int count = courses.stream().mapToInt(Course::plants).sum();
           List<String> pots = courses.stream().flatMap(c -> c.pots().stream()).toList();
           String text =
-              "Move %s of %s from the nursery into %s (batch %s)."
+              "Move %s of %s from the %s into %s (batch %s)."
                   .formatted(
                       Words.count(count, s.seeds() > s.cells() ? "clump" : "seedling"),
                       Words.spoken(s.crop()),
+                      courses.get(0).throughNursery() ? "nursery" : "cells",
                       Words.list(pots),
                       s.batch());
           add(

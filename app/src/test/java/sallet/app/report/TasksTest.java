@@ -142,6 +142,29 @@ class TasksTest {
                     .isCloseTo(week.harvestGrams(), within(1e-9)));
   }
 
+  @Test
+  void aSeedlingThatCameUpDuringAnAbsenceGoesStraightToItsPot() {
+    LocalDate sown = PLAN.from();
+    LocalDate back = sown.plusDays(24);
+    Sowing.Course course =
+        new Sowing.Course(
+            2,
+            back,
+            back,
+            0,
+            List.of("A1", "A2"),
+            List.of(new Sowing.Pick(back.plusDays(28), 1, 80)),
+            back.plusDays(28),
+            true,
+            0);
+    Sowing sowing = new Sowing("B99", sown, "mizuna", 4, 4, sown.plusDays(4), List.of(course));
+    assertThat(Tasks.of(with(List.of(sowing))).stream().map(Task::text))
+        .containsExactly(
+            "Sow 4 seeds of mizuna, one a cell, 4 cells (batch B99).",
+            "Move 2 seedlings of mizuna from the cells into A1 and A2 (batch B99).",
+            "Lift A1 and A2 (mizuna, about 160 g).");
+  }
+
   private static SowingPlan with(List<Sowing> sowings) {
     return new SowingPlan(
         PLAN.from(),
