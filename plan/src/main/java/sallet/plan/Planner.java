@@ -90,7 +90,31 @@ public final class Planner {
     Deadline clock = new Deadline(request.effort().linear(), cancelled);
     progress.accept("Light and air of every pot");
     NoAnswer.checkPlaces(request.household());
-    Instance asked = Question.of(request);
+    return plan(request, Question.surroundings(request), clock, progress, cancelled);
+  }
+
+  /**
+   * The plan in light and air known already, for a household that is planned again and again.
+   *
+   * @param season the household's places over all days of the plan and of what stands already
+   * @param progress told one short line for each step
+   * @param cancelled asked often; once true the search ends
+   * @throws NoPlan when the question has no answer, with what would have to change
+   */
+  public static SowingPlan plan(
+      Request request, Season season, Consumer<String> progress, BooleanSupplier cancelled) {
+    Deadline clock = new Deadline(request.effort().linear(), cancelled);
+    NoAnswer.checkPlaces(request.household());
+    return plan(request, season.places(), clock, progress, cancelled);
+  }
+
+  private static SowingPlan plan(
+      Request request,
+      Surroundings at,
+      Deadline clock,
+      Consumer<String> progress,
+      BooleanSupplier cancelled) {
+    Instance asked = Question.of(request, at);
     NoAnswer.checkQuestion(asked);
     List<Course> courses = Courses.all(asked);
     Instance instance = asked.reaching(courses);

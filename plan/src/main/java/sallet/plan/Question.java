@@ -38,12 +38,28 @@ final class Question {
 
   private Question() {}
 
+  /** What the places offer from before the oldest standing plant was sown to the last bowl. */
+  static Surroundings surroundings(Planner.Request request) {
+    LocalDate first =
+        request.present().plants().stream()
+            .map(Present.Plants::sown)
+            .min(Comparator.naturalOrder())
+            .filter(day -> day.isBefore(request.from()))
+            .orElse(request.from());
+    return surroundings(request.household(), first, calendar(request));
+  }
+
+  private static TaskCalendar calendar(Planner.Request request) {
+    Household household = request.household();
+    return new TaskCalendar(
+        household.eaters(), household.absences(), request.from(), request.weeks());
+  }
+
   /** The question a request asks, before it is known which bowls anything can serve. */
-  static Instance of(Planner.Request request) {
+  static Instance of(Planner.Request request, Surroundings at) {
     Household household = request.household();
     Present present = request.present();
-    TaskCalendar calendar =
-        new TaskCalendar(household.eaters(), household.absences(), request.from(), request.weeks());
+    TaskCalendar calendar = calendar(request);
     List<Crop> sowable = crops(household.crops(), request.catalogue());
     List<Crop> crops =
         Stream.concat(
@@ -54,13 +70,6 @@ final class Question {
             .map(c -> learned(c, present))
             .toList();
     List<String> names = crops.stream().map(Crop::name).toList();
-    LocalDate first =
-        present.plants().stream()
-            .map(Present.Plants::sown)
-            .min(Comparator.naturalOrder())
-            .filter(day -> day.isBefore(request.from()))
-            .orElse(request.from());
-    Surroundings at = surroundings(household, first, calendar);
     List<StandingPlants> standing = StandingPlants.of(present, crops, at, request.from());
     return new Instance(
         household,
@@ -113,7 +122,16 @@ final class Question {
    */
   static Surroundings surroundings(Household household, LocalDate first, TaskCalendar calendar) {
     int before = (int) ChronoUnit.DAYS.between(first, calendar.from());
-    int days = before + calendar.days();
+    return surroundings(household, first, before, before + calendar.days());
+  }
+
+  /**
+   * The same for days without a calendar.
+   *
+   * @param before days before those by whose light pots are grouped
+   * @param days all days
+   */
+  static Surroundings surroundings(Household household, LocalDate first, int before, int days) {
     HourlyLight bench = RoomLight.atPots(household, first, days);
     Nursery n = household.nursery();
     PlaceDays nursery =

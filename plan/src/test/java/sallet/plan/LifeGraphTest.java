@@ -19,10 +19,9 @@ class LifeGraphTest {
   @BeforeAll
   static void courses() {
     Household household = Households.bench(240, List.of(), List.of());
-    Instance instance =
-        Question.of(
-            new Planner.Request(
-                household, Catalogue.builtIn(), Households.START, 14, 1, Effort.USUAL));
+    Planner.Request request =
+        new Planner.Request(household, Catalogue.builtIn(), Households.START, 14, 1, Effort.USUAL);
+    Instance instance = Question.of(request, Question.surroundings(request));
     COURSES.addAll(
         Courses.all(instance).stream()
             .filter(c -> c.bowls.length >= 2 && c.bowls.length <= LONGEST_LIFE_BOWLS)
