@@ -66,7 +66,7 @@ record BatchNow(
         lived.taken(),
         now.vigourMedian(),
         lived.state(),
-        LearnedFactor.logNormal(now.freshG(), spread),
+        now.freshG(),
         spread);
   }
 
@@ -111,7 +111,7 @@ record BatchNow(
               cells,
               plants,
               now.lived().state(),
-              LearnedFactor.logNormal(now.freshG(), spread),
+              now.freshG(),
               spread));
     }
   }

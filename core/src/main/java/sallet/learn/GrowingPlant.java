@@ -20,7 +20,7 @@ import sallet.learn.StandingGroup.Taken;
  */
 final class GrowingPlant {
   /** Largest share of the leaf a pick is believed to have taken. Judgement. */
-  static final double MOST_TAKEN = 0.6;
+  static final double MOST_TAKEN = 0.5;
 
   private final PlantParameters parameters;
   private final HarvestRule rule;

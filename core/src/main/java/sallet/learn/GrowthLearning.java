@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import sallet.crop.HarvestRule;
 import sallet.crop.PlantState;
 import sallet.crop.forecast.Spread;
 import sallet.learn.GrowingPlant.Vigour;
@@ -42,8 +43,8 @@ final class GrowthLearning {
   /** Logarithm of the usual factor. */
   static final double USUAL = Math.log(Spread.PRIOR.vigour());
 
-  /** A reading so many deviations from what was thought beforehand is left out, and told. */
-  private static final double UNBELIEVABLE = 3.5;
+  /** A reading further than so many deviations of plant and scale is left out, and told. */
+  private static final double UNBELIEVABLE = 3;
 
   private static final int ROUNDS = 10;
   private static final double STEP = 0.02;
@@ -172,14 +173,11 @@ final class GrowthLearning {
 
   /** Whether a reading agrees with what was thought beforehand; else it is told. */
   private boolean believable(Read read) {
-    double logValue = Math.log(value(read, 0, 0));
-    double elasticity = (Math.log(value(read, STEP, 0)) - logValue) / STEP;
-    double spread =
-        Math.hypot(
-            read.reading().kind().sd(),
-            elasticity * Math.sqrt(prior() + PLANT_SPREAD * PLANT_SPREAD));
-    double surprise = Math.log(read.reading().value()) - logValue;
-    if (Math.abs(surprise) <= UNBELIEVABLE * spread) {
+    double far = UNBELIEVABLE * Math.sqrt(prior() + PLANT_SPREAD * PLANT_SPREAD);
+    double noise = Math.exp(UNBELIEVABLE * read.reading().kind().sd());
+    double most = value(read, far, 0) * noise;
+    double least = value(read, -far, 0) / noise;
+    if (read.reading().value() >= least && read.reading().value() <= most) {
       return true;
     }
     String unit = read.reading().kind() == Kind.MEASURED ? "cm" : "g";
@@ -187,13 +185,13 @@ final class GrowthLearning {
         new Remark(
             read.reading().line(),
             false,
-            "%.3g %s is %s than a plant of %s can be here, about %.3g %s; the row is left out"
+            "%.3g %s is %s than a plant of %s can be here (about %.3g %s); the row is left out"
                 .formatted(
                     read.reading().value(),
                     unit,
-                    surprise > 0 ? "far more" : "far less",
+                    read.reading().value() > most ? "more" : "less",
                     read.batch().story().name(),
-                    Math.exp(logValue),
+                    value(read, 0, 0),
                     unit)));
     return false;
   }
@@ -227,7 +225,7 @@ final class GrowthLearning {
                       Kind.PICKED,
                       List.of(plant),
                       List.of(i),
-                      taken.get(i).edibleG() / GrowingPlant.MOST_TAKEN / edible)));
+                      taken.get(i).edibleG() / HarvestRule.LARGEST_PICK / edible)));
         }
       }
     }

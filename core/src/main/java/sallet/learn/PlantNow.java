@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import sallet.crop.Emergence;
 import sallet.crop.PlantState;
+import sallet.crop.forecast.Band;
 import sallet.learn.GrowingPlant.Lived;
 import sallet.learn.GrowingPlant.Scaling;
 import sallet.learn.GrowingPlant.Vigour;
@@ -23,7 +24,10 @@ final class PlantNow {
   /** A plant on the kitchen scale, the same: a drop of water, a gram of reading. Judgement. */
   private static final double SCALE = 0.04;
 
-  /** Days in which a weighed plant has strayed again by two thirds. Judgement. */
+  /**
+   * Days in which it forgets how it strayed: its variance after a weighing is 1 - exp(-2 t / this)
+   * of the whole (Uhlenbeck and Ornstein 1930, Physical Review 36:823-841). Judgement.
+   */
   private static final double STRAY_DAYS = 14;
 
   /** Day of emergence when somebody looked, standard deviation, d. Judgement. */
@@ -55,7 +59,7 @@ final class PlantNow {
   private void weigh(PlantReading weighing) {
     Instant then = new Instant(weighing.date(), weighing.picksBefore().get(0));
     double surprise = Math.log(weighing.value()) - logFresh(plant, vigour, scalings, then);
-    double unknown = variance(then);
+    double unknown = variance(then, STEP);
     double gain = unknown / (unknown + SCALE * SCALE);
     scalings.add(new Scaling(then.date(), then.picks(), gain * surprise));
     scaledVariance = gain * SCALE * SCALE;
@@ -76,18 +80,31 @@ final class PlantNow {
     return plant.live(vigour, scalings, today, plant.picks());
   }
 
-  double freshG() {
-    return plant.freshG(lived().state(), today);
+  /**
+   * Its fresh grams. A plant that was picked by the scale may have little left when it was smaller
+   * than thought, so the two ends are reckoned each for itself.
+   */
+  Band freshG() {
+    double median = plant.freshG(lived().state(), today);
+    return new Band(
+        median * Math.exp(-LearnedFactor.TENTH * spread(-1)),
+        median,
+        median * Math.exp(LearnedFactor.TENTH * spread(1)));
   }
 
-  /** Standard deviation of the logarithm of its fresh grams. */
+  /** Standard deviation of the logarithm of its fresh grams, the mean of both sides. */
   double spread() {
-    return Math.sqrt(variance(new Instant(today, plant.picks())));
+    return (spread(-1) + spread(1)) / 2;
   }
 
-  private double variance(Instant then) {
-    double onFactor = slope(then, vigour.plus(STEP));
-    double onRegrowth = slope(then, vigour.regrowing(STEP));
+  private double spread(int side) {
+    double tenth = LearnedFactor.TENTH * growth.plant(batch, story, 0).sd();
+    return Math.sqrt(variance(new Instant(today, plant.picks()), side * tenth));
+  }
+
+  private double variance(Instant then, double step) {
+    double onFactor = slope(then, step);
+    double onRegrowth = regrowthSlope(then);
     if (scalings.isEmpty()) {
       return STRAY * STRAY + emergenceVariance(then) + factorVariance(onFactor, onRegrowth);
     }
@@ -96,10 +113,10 @@ final class PlantNow {
     double onSize = onSize(last, then);
     double since = ChronoUnit.DAYS.between(last.date(), then.date());
     return onSize * onSize * scaledVariance
-        + STRAY * STRAY * -Math.expm1(-since / STRAY_DAYS)
+        + STRAY * STRAY * -Math.expm1(-2 * since / STRAY_DAYS)
         + factorVariance(
-            onFactor - onSize * slope(weighed, vigour.plus(STEP)),
-            onRegrowth - onSize * slope(weighed, vigour.regrowing(STEP)));
+            onFactor - onSize * slope(weighed, step),
+            onRegrowth - onSize * regrowthSlope(weighed));
   }
 
   private double factorVariance(double onFactor, double onRegrowth) {
@@ -108,9 +125,16 @@ final class PlantNow {
     return onFactor * onFactor * belief.variance();
   }
 
-  /** What a step of a factor does to the logarithm of fresh grams. */
-  private double slope(Instant then, Vigour stepped) {
-    return (logFresh(plant, stepped, scalings, then) - logFresh(plant, vigour, scalings, then))
+  /** What a step of the logarithm of its factor does to that of its fresh grams, by the step. */
+  private double slope(Instant then, double step) {
+    return (logFresh(plant, vigour.plus(step), scalings, then)
+            - logFresh(plant, vigour, scalings, then))
+        / step;
+  }
+
+  private double regrowthSlope(Instant then) {
+    return (logFresh(plant, vigour.regrowing(STEP), scalings, then)
+            - logFresh(plant, vigour, scalings, then))
         / STEP;
   }
 
