@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import sallet.crop.Catalogue;
+import sallet.crop.Crop;
 import sallet.household.Household;
 import sallet.plan.linear.LinearSolver;
 
@@ -108,6 +109,11 @@ public final class Planner {
     return plan(request, season.places(), clock, progress, cancelled);
   }
 
+  /** The crops a household may sow: those wanted, or all that can be planned, less those avoided. */
+  public static List<Crop> crops(Household household, Catalogue catalogue) {
+    return Question.crops(household.crops(), catalogue);
+  }
+
   private static SowingPlan plan(
       Request request,
       Surroundings at,
@@ -140,7 +146,7 @@ public final class Planner {
             graphs.stream().mapToLong(LifeGraph::nodes).sum(),
             clock.seconds()));
     try (Master exact = new Master(instance, graphs, false)) {
-      LinearPlan.Result linear = new LinearPlan(instance, graphs, progress).solve(exact, clock);
+      LinearPlan.Result linear = new LinearPlan(instance, graphs, progress).solve(exact, clock, effort.proving());
       steps.add(
           String.format(
               Locale.ROOT,
