@@ -68,7 +68,12 @@ final class Prices {
 
   /** What the prices mean to the plants of a course. */
   Offer offer(Course course) {
-    return new Offer(course, gram[course.cropIndex], pots[course.group]);
+    return offer(course, 0);
+  }
+
+  /** The same when each pick of leaves costs points for the trouble. */
+  Offer offer(Course course, double pickCost) {
+    return new Offer(course, gram[course.cropIndex], pots[course.group], pickCost);
   }
 
   /**
