@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Writes whole plants out as a sowing plan: batches, seeds, pots, bowls. */
@@ -221,12 +222,19 @@ final class PlanDraft {
             .mapToDouble(s -> discarded(s) * instance.standing().get(s).standingGrams())
             .sum();
     double waste = served.wastedGrams() + cleared + discarded;
+    int changes =
+        new Promises(instance)
+            .changes(
+                lives.stream()
+                    .collect(
+                        Collectors.toMap(BlendedLife::skeleton, BlendedLife::count, Integer::sum)));
     double value =
         Weights.SHORT * served.missingGrams()
             + Weights.WASTE * waste
             + Weights.ONE_KIND * served.excessGrams()
             + Weights.CARRIED * served.carriedGrams()
-            + Weights.SEED * seeds;
+            + Weights.SEED * seeds
+            + Weights.CHANGE * changes;
     return new SowingPlan.Objective(
         value,
         bound,
@@ -234,7 +242,8 @@ final class PlanDraft {
         waste,
         served.excessGrams(),
         served.carriedGrams(),
-        seeds);
+        seeds,
+        changes);
   }
 
   private List<SowingPlan.PotGroup> groups() {

@@ -82,6 +82,7 @@ public record SowingPlan(
    * @param oneKindGrams grams of one kind above its share of the bowl
    * @param carriedGrams grams eaten a week after the pick
    * @param seeds seeds the weights count (expected, not rounded)
+   * @param changes plants sown more or fewer than the last plan promised
    */
   public record Objective(
       double value,
@@ -90,7 +91,8 @@ public record SowingPlan(
       double wasteGrams,
       double oneKindGrams,
       double carriedGrams,
-      double seeds) {
+      double seeds,
+      int changes) {
 
     /** Grams of bowl that could at most still be gained on the decision grid. */
     public double gapGrams() {

@@ -51,10 +51,12 @@ record WholePlan(Map<Life.Skeleton, Integer> counts, PickMix.Result mix, double 
   static final class Judge {
     private final Instance instance;
     private final Map<Course, LifeGraph> graphs = new HashMap<>();
+    private final Promises promises;
 
     Judge(Instance instance, List<LifeGraph> graphs) {
       this.instance = instance;
       graphs.forEach(g -> this.graphs.put(g.course, g));
+      this.promises = new Promises(instance);
     }
 
     /**
@@ -66,14 +68,14 @@ record WholePlan(Map<Life.Skeleton, Integer> counts, PickMix.Result mix, double 
      */
     Optional<WholePlan> of(Map<Life.Skeleton, Integer> counts, List<Life> known, double pickCost) {
       return PickMix.of(instance, graphs, counts, known, pickCost)
-          .map(mix -> new WholePlan(counts, mix, mix.value() + discardPoints(counts)));
+          .map(mix -> new WholePlan(counts, mix, mix.value() + fixedPoints(counts)));
     }
 
-    /** Points for standing plants that no life goes on with. */
-    private double discardPoints(Map<Life.Skeleton, Integer> counts) {
+    /** Points for standing plants that no life goes on with and for broken promises. */
+    private double fixedPoints(Map<Life.Skeleton, Integer> counts) {
       FreePlaces free = new FreePlaces(instance);
       counts.forEach(free::take);
-      double points = 0;
+      double points = Weights.CHANGE * promises.changes(counts);
       for (int s = 0; s < instance.standing().size(); s++) {
         points += free.standing(s) * instance.standing().get(s).discardPoints();
       }

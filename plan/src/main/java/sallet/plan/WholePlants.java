@@ -74,16 +74,19 @@ final class WholePlants {
   }
 
   /**
+   * @param kept plants the last plan meant to have; the search begins with them
    * @param bound no plan costs less; the search ends when it is nearly reached
    * @param worth points not worth another dive
    * @param most most dives
    */
-  Result solve(double bound, double worth, Deadline deadline, int most) {
+  Result solve(
+      Map<Life.Skeleton, Integer> kept, double bound, double worth, Deadline deadline, int most) {
     WholePlan nothing = withPicks(Map.of());
+    WholePlan atHand = kept.isEmpty() ? nothing : judge.of(kept, master.lives(), 0).orElse(nothing);
     WholePlan best =
         dive(Map.of(), nothing, deadline)
-            .filter(first -> first.value() < nothing.value())
-            .orElse(nothing);
+            .filter(first -> first.value() < atHand.value())
+            .orElse(atHand);
     tell(best);
     while (dives < most && !deadline.over() && best.value() - bound > worth) {
       Optional<WholePlan> found =
