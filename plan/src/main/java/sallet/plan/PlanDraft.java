@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Writes whole plants out as a sowing plan: batches, seeds, pots, bowls. */
 final class PlanDraft {
@@ -55,6 +56,9 @@ final class PlanDraft {
         weeks(served, new Occupancy(instance, standing, sowings)),
         standing,
         sowings,
+        new PicksNow(
+                instance, Stream.concat(standing.stream(), sowings.stream()).toList(), lives, pots)
+            .of(),
         objective,
         new SowingPlan.SolverReport(
             lives.isEmpty() ? "empty" : proven ? "proven" : "good", seconds, steps),

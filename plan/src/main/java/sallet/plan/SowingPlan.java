@@ -14,6 +14,7 @@ import java.util.stream.Stream;
  * @param standing batches that stand already and what becomes of their plants; seeds and cells are
  *     0
  * @param sowings new batches in order of date
+ * @param picksNow what to take from which pot at the first bowl, when that is within a week
  * @param objective what the plan costs, in grams of missing salad times ten
  * @param solver how it was found
  * @param groups groups of pots with nearly equal light and site
@@ -29,6 +30,7 @@ public record SowingPlan(
     List<BowlWeek> weeks,
     List<Sowing> standing,
     List<Sowing> sowings,
+    List<PickNow> picksNow,
     Objective objective,
     SolverReport solver,
     List<PotGroup> groups,
@@ -38,6 +40,7 @@ public record SowingPlan(
     taskDays = List.copyOf(taskDays);
     weeks = List.copyOf(weeks);
     standing = List.copyOf(standing);
+    picksNow = List.copyOf(picksNow);
     sowings = List.copyOf(sowings);
     groups = List.copyOf(groups);
     marginals = List.copyOf(marginals);
@@ -48,6 +51,26 @@ public record SowingPlan(
   public List<Sowing> batches() {
     return Stream.concat(standing.stream(), sowings.stream()).toList();
   }
+
+  /**
+   * Advice for one pot at the next bowl.
+   *
+   * @param date bowl day
+   * @param place name of the pot
+   * @param batch batch of its plant
+   * @param crop catalogue name
+   * @param grams edible grams to take
+   * @param lift whether the whole plant is taken
+   * @param why the reason, a clause
+   */
+  public record PickNow(
+      LocalDate date,
+      String place,
+      String batch,
+      String crop,
+      double grams,
+      boolean lift,
+      String why) {}
 
   /**
    * What one more place would bring, from the duals of the plan with fractions of plants: right for

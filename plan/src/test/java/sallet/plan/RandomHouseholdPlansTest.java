@@ -74,6 +74,7 @@ class RandomHouseholdPlansTest {
             outOfReach,
             List.of(),
             List.of(),
+            List.of(),
             new Objective(0, 0, 0, 0, 0, 0, 0, 0),
             new SolverReport("empty", 0, List.of()),
             List.of(allPots(wish.household().bench())),

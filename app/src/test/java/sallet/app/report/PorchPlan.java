@@ -114,6 +114,7 @@ public final class PorchPlan {
         weeks(sowings),
         List.of(),
         sowings,
+        List.of(),
         new SowingPlan.Objective(1893, 1790, 146, 24, 31.4, 88, 74, 0),
         new SowingPlan.SolverReport(
             "good",
@@ -137,6 +138,7 @@ public final class PorchPlan {
         List.of(FROM),
         1,
         List.of(new BowlWeek(FROM, 240, false, 0, 0, List.of(), List.of())),
+        List.of(),
         List.of(),
         List.of(),
         new SowingPlan.Objective(0, Double.NaN, 0, 0, 0, 0, 0, 0),

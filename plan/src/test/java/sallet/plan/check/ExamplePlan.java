@@ -92,6 +92,7 @@ final class ExamplePlan {
         weeks(),
         List.of(),
         List.of(twoLettuces(), rocket(), crisphead(), basil(), lateLettuce()),
+        List.of(),
         new Objective(0, Double.NaN, 0, 0, 0, 0, 0, 0),
         new SolverReport("good", 0, List.of()),
         List.of(
