@@ -1,14 +1,12 @@
 package sallet.plan;
 
-import com.google.ortools.linearsolver.MPConstraint;
-import com.google.ortools.linearsolver.MPSolver;
-import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import sallet.plan.linear.LinearProgramme;
 
 /**
  * The best picks for plants whose sowing, moves and end are settled: a linear plan of its own over
@@ -28,7 +26,9 @@ final class PickMix implements AutoCloseable {
    */
   record Result(double value, List<Plants> plants, List<Life> lives, List<Double> lossByBowl) {}
 
-  private final Programme programme;
+  private final Instance instance;
+  private final LinearProgramme programme;
+  private final Eating eating;
   private final List<Mixed> mixed = new ArrayList<>();
   private double seedPoints;
 
@@ -36,12 +36,12 @@ final class PickMix implements AutoCloseable {
     final Life.Skeleton skeleton;
     final int count;
     final LifeGraph graph;
-    final MPConstraint row;
+    final int row;
     final List<Life> lives = new ArrayList<>();
-    final List<MPVariable> variables = new ArrayList<>();
+    final List<Integer> columns = new ArrayList<>();
     final Set<Picks> known = new HashSet<>();
 
-    Mixed(Life.Skeleton skeleton, int count, LifeGraph graph, MPConstraint row) {
+    Mixed(Life.Skeleton skeleton, int count, LifeGraph graph, int row) {
       this.skeleton = skeleton;
       this.count = count;
       this.graph = graph;
@@ -50,7 +50,9 @@ final class PickMix implements AutoCloseable {
   }
 
   private PickMix(Instance instance) {
-    programme = Programme.linear(instance);
+    this.instance = instance;
+    programme = instance.solver().programme();
+    eating = new Eating(instance, programme);
   }
 
   /**
@@ -80,22 +82,21 @@ final class PickMix implements AutoCloseable {
     if (graph == null || lives == null) {
       throw new IllegalStateException("no life is known for a chosen skeleton");
     }
-    Mixed m = new Mixed(s, count, graph, programme.solver.makeConstraint(count, count));
+    Mixed m = new Mixed(s, count, graph, programme.row(count, count));
     lives.forEach(l -> add(m, l));
     mixed.add(m);
-    seedPoints += count * Weights.seeds(s.course().rule);
+    seedPoints += count * s.course().seedPoints();
   }
 
   private boolean add(Mixed m, Life life) {
     if (!life.skeleton().equals(m.skeleton) || !m.known.add(life.picks())) {
       return false;
     }
-    MPVariable x = programme.variable();
-    m.row.setCoefficient(x, 1);
-    programme.setGrams(x, life);
-    programme.setCost(x, Weights.WASTE * life.clearedGrams());
+    int column = programme.column(Weights.WASTE * life.clearedGrams());
+    programme.set(m.row, column, 1);
+    eating.setGrams(column, life);
     m.lives.add(life);
-    m.variables.add(x);
+    m.columns.add(column);
     return true;
   }
 
@@ -108,38 +109,31 @@ final class PickMix implements AutoCloseable {
     if (more) {
       optimise();
     }
-    double value = programme.solver.objective().value() + seedPoints;
+    double value = programme.objective() + seedPoints;
     List<Life> used = new ArrayList<>();
     for (Mixed m : mixed) {
       for (int i = 0; i < m.lives.size(); i++) {
-        if (m.variables.get(i).solutionValue() > 1e-6) {
+        if (programme.value(m.columns.get(i)) > 1e-6) {
           used.add(m.lives.get(i));
         }
       }
     }
     return new Result(
         value,
-        mixed.stream().map(PickMix::plants).toList(),
+        mixed.stream().map(this::plants).toList(),
         used,
-        IntStream.range(0, programme.instance.calendar().bowls())
-            .mapToObj(programme.eating::lossPoints)
-            .toList());
+        IntStream.range(0, instance.calendar().bowls()).mapToObj(eating::lossPoints).toList());
   }
 
   private void optimise() {
-    MPSolver.ResultStatus status = programme.solver.solve();
-    if (status != MPSolver.ResultStatus.OPTIMAL) {
-      programme.solver.reset();
-      status = programme.solver.solve();
-    }
-    if (status != MPSolver.ResultStatus.OPTIMAL) {
-      throw new IllegalStateException("the picks could not be worked out: " + status);
+    if (!programme.solve(LinearProgramme.Change.COLUMNS)) {
+      throw new IllegalStateException("the picks could not be worked out");
     }
   }
 
   private boolean addBetter() {
-    Prices prices = programme.prices();
-    List<Double> duals = mixed.stream().map(m -> m.row.dualValue()).toList();
+    Prices prices = Prices.ofGrams(eating.gramPrices(), instance);
+    List<Double> duals = mixed.stream().map(m -> programme.dual(m.row)).toList();
     boolean added = false;
     for (int i = 0; i < mixed.size(); i++) {
       Mixed m = mixed.get(i);
@@ -152,12 +146,12 @@ final class PickMix implements AutoCloseable {
     return added;
   }
 
-  private static Plants plants(Mixed m) {
+  private Plants plants(Mixed m) {
     List<Double> grams = new ArrayList<>();
     for (int t = 0; t <= m.skeleton.end(); t++) {
       double sum = 0;
       for (int i = 0; i < m.lives.size(); i++) {
-        sum += m.variables.get(i).solutionValue() * m.lives.get(i).grams(t);
+        sum += programme.value(m.columns.get(i)) * m.lives.get(i).grams(t);
       }
       grams.add(sum / m.count);
     }

@@ -2,6 +2,7 @@ package sallet.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A sowing plan for one household.
@@ -10,11 +11,14 @@ import java.util.List;
  * @param taskDays every date with hand work, in order
  * @param margin factor on demand the plan was made for
  * @param weeks one entry for each bowl day, in order
- * @param sowings batches in order of date
+ * @param standing batches that stand already and what becomes of their plants; seeds and cells are
+ *     0
+ * @param sowings new batches in order of date
  * @param objective what the plan costs, in grams of missing salad times ten
  * @param solver how it was found
  * @param groups groups of pots with nearly equal light and site
- * @param marginals what one more of each place would bring, most first
+ * @param marginals what one more of each place would bring, most first; empty when the search had
+ *     no time to find out
  * @param notes sentences the grower should know: whose climate was taken, which wanted crops are
  *     not sown and why
  */
@@ -23,6 +27,7 @@ public record SowingPlan(
     List<LocalDate> taskDays,
     double margin,
     List<BowlWeek> weeks,
+    List<Sowing> standing,
     List<Sowing> sowings,
     Objective objective,
     SolverReport solver,
@@ -32,10 +37,16 @@ public record SowingPlan(
   public SowingPlan {
     taskDays = List.copyOf(taskDays);
     weeks = List.copyOf(weeks);
+    standing = List.copyOf(standing);
     sowings = List.copyOf(sowings);
     groups = List.copyOf(groups);
     marginals = List.copyOf(marginals);
     notes = List.copyOf(notes);
+  }
+
+  /** All batches: those that stand already, then the new ones. */
+  public List<Sowing> batches() {
+    return Stream.concat(standing.stream(), sowings.stream()).toList();
   }
 
   /**

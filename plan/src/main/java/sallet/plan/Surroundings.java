@@ -1,12 +1,14 @@
 package sallet.plan;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.IntStream;
 import sallet.crop.PlaceDays;
+import sallet.crop.Stay;
 
 /**
  * What the places of a household offer over the days of a plan.
  *
- * @param vigour household factor on assimilation
  * @param nursery the nursery shelf, cells and places alike
  * @param cellCm2 site of one cell, cm²
  * @param placeCm2 site of one nursery place, cm²
@@ -16,7 +18,6 @@ import sallet.crop.PlaceDays;
  * @param groups the groups of pots
  */
 record Surroundings(
-    double vigour,
     PlaceDays nursery,
     double cellCm2,
     double placeCm2,
@@ -26,6 +27,23 @@ record Surroundings(
     List<Group> groups) {
   Surroundings {
     groups = List.copyOf(groups);
+  }
+
+  /** The stays of a plant: cell, nursery place and a pot of a group. */
+  List<Stay> stays(LocalDate sown, LocalDate toNursery, LocalDate toBench, int group) {
+    Group pots = groups.get(group);
+    return List.of(
+        new Stay(sown, nursery, cellCm2),
+        new Stay(toNursery, nursery, placeCm2),
+        new Stay(toBench, pots.days(), pots.siteCm2()));
+  }
+
+  /** The group a pot belongs to, or -1. */
+  int groupOf(String pot) {
+    return IntStream.range(0, groups.size())
+        .filter(g -> groups.get(g).pots().contains(pot))
+        .findFirst()
+        .orElse(-1);
   }
 
   /**

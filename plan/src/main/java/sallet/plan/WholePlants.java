@@ -55,29 +55,27 @@ final class WholePlants {
 
   private final Instance instance;
   private final Map<Course, LifeGraph> graphs = new HashMap<>();
-  private final double[] cellsPerPlant;
   private final Master master;
   private final Consumer<String> progress;
   private final RandomGenerator random;
   private int dives;
 
   /** Whole plants of each skeleton with their best picks. */
-  private record Choice(Map<Life.Skeleton, Integer> counts, PickMix.Result mix) {
+  private record Choice(
+      Map<Life.Skeleton, Integer> counts, PickMix.Result mix, double discardPoints) {
     double value() {
-      return mix.value();
+      return mix.value() + discardPoints;
     }
   }
 
   WholePlants(
       Instance instance,
       List<LifeGraph> graphs,
-      double[] cellsPerPlant,
       Master master,
       RandomGenerator random,
       Consumer<String> progress) {
     this.instance = instance;
     graphs.forEach(g -> this.graphs.put(g.course, g));
-    this.cellsPerPlant = cellsPerPlant;
     this.master = master;
     this.random = random;
     this.progress = progress;
@@ -168,7 +166,7 @@ final class WholePlants {
       Map<Life.Skeleton, Integer> kept, Choice atHand, Deadline deadline) {
     dives++;
     Map<Life.Skeleton, Integer> counts = new LinkedHashMap<>(kept);
-    FreePlaces free = new FreePlaces(instance, cellsPerPlant);
+    FreePlaces free = new FreePlaces(instance);
     counts.forEach(free::take);
     master.holdOnly(counts);
     boolean first = atHand.counts().isEmpty();
@@ -235,6 +233,17 @@ final class WholePlants {
     }
     PickMix.Result mix = PickMix.of(instance, graphs, counts, known);
     mix.lives().forEach(master::add);
-    return new Choice(counts, mix);
+    return new Choice(counts, mix, discardPoints(counts));
+  }
+
+  /** Points for standing plants that no life goes on with. */
+  private double discardPoints(Map<Life.Skeleton, Integer> counts) {
+    FreePlaces free = new FreePlaces(instance);
+    counts.forEach(free::take);
+    double points = 0;
+    for (int s = 0; s < instance.standing().size(); s++) {
+      points += free.standing(s) * instance.standing().get(s).discardPoints();
+    }
+    return points;
   }
 }

@@ -73,6 +73,7 @@ class RandomHouseholdPlansTest {
             wish.margin(),
             outOfReach,
             List.of(),
+            List.of(),
             new Objective(0, 0, 0, 0, 0, 0, 0),
             new SolverReport("empty", 0, List.of()),
             List.of(allPots(wish.household().bench())),

@@ -112,6 +112,7 @@ public final class PorchPlan {
             .toList(),
         1.15,
         weeks(sowings),
+        List.of(),
         sowings,
         new SowingPlan.Objective(1893, 1790, 146, 24, 31.4, 88, 74),
         new SowingPlan.SolverReport(
@@ -136,6 +137,7 @@ public final class PorchPlan {
         List.of(FROM),
         1,
         List.of(new BowlWeek(FROM, 240, false, 0, 0, List.of(), List.of())),
+        List.of(),
         List.of(),
         new SowingPlan.Objective(0, Double.NaN, 0, 0, 0, 0, 0),
         new SowingPlan.SolverReport("empty", 0.1, List.of()),

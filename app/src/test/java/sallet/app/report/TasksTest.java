@@ -171,6 +171,7 @@ class TasksTest {
         PLAN.taskDays(),
         PLAN.margin(),
         PLAN.weeks(),
+        List.of(),
         sowings,
         PLAN.objective(),
         PLAN.solver(),

@@ -90,6 +90,7 @@ final class ExamplePlan {
         taskDays(),
         1.15,
         weeks(),
+        List.of(),
         List.of(twoLettuces(), rocket(), crisphead(), basil(), lateLettuce()),
         new Objective(0, Double.NaN, 0, 0, 0, 0, 0),
         new SolverReport("good", 0, List.of()),
