@@ -29,8 +29,11 @@ public record LightTarget(
     CALL
   }
 
-  /** Light of leafy crops: Plants 2024, 13(5):652 (12 mol at least), Cornell (17 mol). */
-  private static final double LEAFY_MOL = 14;
+  /**
+   * Light of a day of leafy crops, mol/m²: Plants 2024, 13(5):652 (12 mol at least), Cornell (17
+   * mol).
+   */
+  public static final double LEAFY_MOL = 14;
 
   /** Longest day of most work on leafy crops that these cite, h. */
   public static final double MOST_HOURS = 18;
