@@ -49,6 +49,22 @@ public record SowingPlan(
     return Stream.concat(standing.stream(), sowings.stream()).toList();
   }
 
+  /** The same plan with one more note. */
+  SowingPlan noting(String note) {
+    return new SowingPlan(
+        from,
+        taskDays,
+        margin,
+        weeks,
+        standing,
+        sowings,
+        objective,
+        solver,
+        groups,
+        marginals,
+        Stream.concat(notes.stream(), Stream.of(note)).toList());
+  }
+
   /**
    * What one more place would bring, from the duals of the plan with fractions of plants: right for
    * a small change, seldom too low for a whole place.
