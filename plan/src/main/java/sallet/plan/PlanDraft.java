@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Writes whole plants out as a sowing plan: batches, seeds, pots, bowls. */
 final class PlanDraft {
@@ -31,8 +33,12 @@ final class PlanDraft {
             .toList();
   }
 
+  /**
+   * @param proven whether no plan of the grid is 0.1 g a bowl better, tidying apart
+   */
   SowingPlan write(
       double bound,
+      boolean proven,
       double seconds,
       List<String> steps,
       Optional<Prices> prices,
@@ -50,19 +56,15 @@ final class PlanDraft {
         weeks(served, new Occupancy(instance, standing, sowings)),
         standing,
         sowings,
+        new PicksNow(
+                instance, Stream.concat(standing.stream(), sowings.stream()).toList(), lives, pots)
+            .of(),
         objective,
-        new SowingPlan.SolverReport(status(objective), seconds, steps),
+        new SowingPlan.SolverReport(
+            lives.isEmpty() ? "empty" : proven ? "proven" : "good", seconds, steps),
         groups(),
         prices.map(this::marginals).orElse(List.of()),
         new Notes(instance, courses).of(sowings));
-  }
-
-  private String status(SowingPlan.Objective objective) {
-    if (lives.isEmpty()) {
-      return "empty";
-    }
-    double worth = Planner.WORTH_A_DIVE * instance.calendar().bowls();
-    return objective.value() - objective.gridBound() <= worth ? "proven" : "good";
   }
 
   private List<Sowing> sowings(List<List<String>> pots) {
@@ -224,12 +226,19 @@ final class PlanDraft {
             .mapToDouble(s -> discarded(s) * instance.standing().get(s).standingGrams())
             .sum();
     double waste = served.wastedGrams() + cleared + discarded;
+    int changes =
+        new Promises(instance)
+            .changes(
+                lives.stream()
+                    .collect(
+                        Collectors.toMap(BlendedLife::skeleton, BlendedLife::count, Integer::sum)));
     double value =
         Weights.SHORT * served.missingGrams()
             + Weights.WASTE * waste
             + Weights.ONE_KIND * served.excessGrams()
             + Weights.CARRIED * served.carriedGrams()
-            + Weights.SEED * seeds;
+            + Weights.SEED * seeds
+            + Weights.CHANGE * changes;
     return new SowingPlan.Objective(
         value,
         bound,
@@ -237,7 +246,8 @@ final class PlanDraft {
         waste,
         served.excessGrams(),
         served.carriedGrams(),
-        seeds);
+        seeds,
+        changes);
   }
 
   private List<SowingPlan.PotGroup> groups() {

@@ -14,22 +14,48 @@ import sallet.crop.PlantState;
  * @param growthFactors factor on assimilation by crop; crops not named keep the usual one
  * @param usableShares share of seeds that become a usable transplant by crop; crops not named keep
  *     the catalogue's
+ * @param promises what the last plan meant to do; empty when there was none
  */
 public record Present(
     List<Plants> plants,
     Map<String, Double> inHandGrams,
     Map<String, Double> growthFactors,
-    Map<String, Double> usableShares) {
+    Map<String, Double> usableShares,
+    List<Promise> promises) {
 
   /** An empty bench, an empty fridge and nothing learned. */
-  public static final Present NOTHING = new Present(List.of(), Map.of(), Map.of(), Map.of());
+  public static final Present NOTHING =
+      new Present(List.of(), Map.of(), Map.of(), Map.of(), List.of());
 
   public Present {
     plants = List.copyOf(plants);
     inHandGrams = Map.copyOf(inHandGrams);
     growthFactors = Map.copyOf(growthFactors);
     usableShares = Map.copyOf(usableShares);
+    promises = List.copyOf(promises);
   }
+
+  /**
+   * What the last plan meant to do with some plants, so that this one changes little of it.
+   *
+   * @param batch batch of plants that stand already; empty for a sowing still to come
+   * @param crop catalogue name
+   * @param sown sowing day
+   * @param toBench day of the move to the pot
+   * @param pot name of one of the pots they were to have
+   * @param end last day on the bench
+   * @param lifted whether they were to be eaten at the end
+   * @param count how many, 1 or more
+   */
+  public record Promise(
+      String batch,
+      String crop,
+      LocalDate sown,
+      LocalDate toBench,
+      String pot,
+      LocalDate end,
+      boolean lifted,
+      int count) {}
 
   /**
    * Plants of one batch, equal in state and kind of place.

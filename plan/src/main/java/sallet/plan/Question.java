@@ -80,6 +80,7 @@ final class Question {
         standing,
         takenCells(present, calendar),
         names.stream().map(n -> present.inHandGrams().getOrDefault(n, 0.0)).toList(),
+        present.promises(),
         names.stream().map(n -> present.growthFactors().getOrDefault(n, VIGOUR)).toList(),
         request.margin(),
         0,
