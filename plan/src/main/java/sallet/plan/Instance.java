@@ -48,8 +48,12 @@ record Instance(
 
   /** The same question, knowing what its courses can serve. */
   Instance reaching(List<Course> courses) {
-    int first = Courses.firstBowl(courses, calendar.bowls());
     boolean something = inHandGrams.stream().anyMatch(g -> g > 0);
+    return from(something ? 0 : Courses.firstBowl(courses, calendar.bowls()));
+  }
+
+  /** The same question with a first bowl that counts. */
+  Instance from(int bowl) {
     return new Instance(
         household,
         crops,
@@ -62,7 +66,7 @@ record Instance(
         promises,
         vigour,
         margin,
-        something ? 0 : first,
+        bowl,
         solver);
   }
 

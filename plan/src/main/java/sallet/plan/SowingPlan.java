@@ -61,6 +61,7 @@ public record SowingPlan(
         weeks,
         standing,
         sowings,
+        picksNow,
         objective,
         solver,
         groups,

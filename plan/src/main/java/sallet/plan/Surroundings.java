@@ -1,6 +1,7 @@
 package sallet.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import sallet.crop.PlaceDays;
@@ -36,6 +37,21 @@ record Surroundings(
         new Stay(sown, nursery, cellCm2),
         new Stay(toNursery, nursery, placeCm2),
         new Stay(toBench, pots.days(), pots.siteCm2()));
+  }
+
+  /** The same with other numbers of cells and nursery places. */
+  Surroundings holding(int otherCells, int otherPlaces) {
+    return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, otherCells, otherPlaces, groups);
+  }
+
+  /** The same with one more pot in a group. */
+  Surroundings withPot(int group) {
+    List<Group> more = new ArrayList<>(groups);
+    Group old = groups.get(group);
+    List<String> pots = new ArrayList<>(old.pots());
+    pots.add("one more");
+    more.set(group, new Group(pots, old.days(), old.siteCm2(), old.meanDliMol()));
+    return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, cells, places, more);
   }
 
   /** The group a pot belongs to, or -1. */
