@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sallet.crop.Crop;
 import sallet.weather.PlaceClimate;
 
@@ -17,6 +19,9 @@ final class Notes {
   /** Daily light below which hardly anything grows, mol/m²/d. Judgement. */
   private static final double DARK_DLI_MOL = 2;
 
+  /** A kind counts in a bowl from here on, g. Judgement. */
+  private static final double KIND_FROM_G = 10;
+
   private final Instance instance;
   private final List<Course> courses;
 
@@ -25,10 +30,12 @@ final class Notes {
     this.courses = courses;
   }
 
-  List<String> of(List<Sowing> sowings) {
+  List<String> of(List<Sowing> sowings, List<BowlWeek> weeks) {
     List<String> notes = new ArrayList<>();
-    notes.add(emptyBench(sowings));
+    notes.add(start(sowings));
     darkness().ifPresent(notes::add);
+    fewKinds(weeks).ifPresent(notes::add);
+    unusedPots(sowings).ifPresent(notes::add);
     if (!instance.household().room().windows().isEmpty()) {
       notes.addAll(PlaceClimate.of(instance.household().place()).notes());
     }
@@ -37,15 +44,20 @@ final class Notes {
       for (int k = 0; k < instance.sowable(); k++) {
         if (!sown.contains(instance.crops().get(k).name())) {
           notes.add(whyNot(k));
+        } else {
+          sownInLongDays(instance.crops().get(k)).ifPresent(notes::add);
         }
       }
     }
     return notes;
   }
 
-  private static String emptyBench(List<Sowing> sowings) {
+  private String start(List<Sowing> sowings) {
     String start =
-        "The plan starts from an empty bench; plants that stand there now are not counted.";
+        instance.standing().isEmpty()
+            ? "The plan starts from an empty bench; plants that stand there now are counted when a"
+                + " journal tells of them."
+            : "The plan goes on from what stands by your journal.";
     return sowings.isEmpty()
         ? start
         : String.format(
@@ -53,6 +65,63 @@ final class Notes {
             "%s Its last sowing is on %s: what is sown later belongs to the next plan.",
             start,
             sowings.get(sowings.size() - 1).date());
+  }
+
+  private Optional<String> fewKinds(List<BowlWeek> weeks) {
+    int wanted = instance.household().eaters().kinds();
+    long bowls = weeks.stream().filter(w -> w.plannedGrams() > 0).count();
+    long few =
+        weeks.stream()
+            .filter(w -> w.plannedGrams() > 0)
+            .filter(w -> w.kinds().stream().filter(k -> k.grams() >= KIND_FROM_G).count() < wanted)
+            .count();
+    return few == 0
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "%d of %d bowls have fewer than %d kinds of %.0f g or more.",
+                few,
+                bowls,
+                wanted,
+                KIND_FROM_G));
+  }
+
+  private Optional<String> unusedPots(List<Sowing> sowings) {
+    Set<String> used =
+        Stream.concat(
+                sowings.stream().flatMap(s -> s.courses().stream()).flatMap(c -> c.pots().stream()),
+                instance.standing().stream().flatMap(s -> s.pots().stream()))
+            .collect(Collectors.toSet());
+    List<String> unused =
+        instance.at().groups().stream()
+            .flatMap(g -> g.pots().stream())
+            .filter(pot -> !used.contains(pot))
+            .toList();
+    return unused.isEmpty() || used.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "%d of %d pots stay free (%s): the bowls are filled without them.",
+                unused.size(),
+                unused.size() + used.size(),
+                String.join(" ", unused)));
+  }
+
+  private Optional<String> sownInLongDays(Crop crop) {
+    String longDay = longDay(crop);
+    return longDay.equals(".")
+        ? Optional.empty()
+        : Optional.of(
+            capital(crop)
+                + " is sown, but may run to seed early"
+                + longDay
+                + " The plan ends its plants before.");
+  }
+
+  private static String capital(Crop crop) {
+    return crop.name().substring(0, 1).toUpperCase(Locale.ROOT) + crop.name().substring(1);
   }
 
   /** Leaves want 10 to 17 mol; below 6 seedlings stretch, below 2 hardly anything grows. */
@@ -73,7 +142,7 @@ final class Notes {
 
   private String whyNot(int k) {
     Crop crop = instance.crops().get(k);
-    String start = crop.name().substring(0, 1).toUpperCase(Locale.ROOT) + crop.name().substring(1);
+    String start = capital(crop);
     double cellMeanC = instance.at().cellMeanC();
     if (crop.germination().daysAt(cellMeanC).isEmpty()) {
       return String.format(
@@ -97,7 +166,8 @@ final class Notes {
   private String longDay(Crop crop) {
     double longest =
         instance.at().groups().stream()
-            .mapToDouble(g -> g.days().photoperiodHours(0))
+            .flatMapToDouble(
+                g -> IntStream.range(0, g.days().days()).mapToDouble(g.days()::photoperiodHours))
             .max()
             .orElse(0);
     Optional<Double> critical = crop.bolting().map(b -> b.criticalPhotoperiodHours());

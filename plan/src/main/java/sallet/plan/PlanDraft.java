@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import sallet.crop.Crop;
 
 /** Writes whole plants out as a sowing plan: batches, seeds, pots, bowls. */
 final class PlanDraft {
@@ -49,11 +50,12 @@ final class PlanDraft {
     Served served = Served.of(instance, lives);
     SowingPlan.Objective objective = objective(served, bound);
     TaskCalendar calendar = instance.calendar();
+    List<BowlWeek> weeks = weeks(served, new Occupancy(instance, standing, sowings));
     return new SowingPlan(
         calendar.from(),
         calendar.slots(),
         instance.margin(),
-        weeks(served, new Occupancy(instance, standing, sowings)),
+        weeks,
         standing,
         sowings,
         new PicksNow(
@@ -64,7 +66,7 @@ final class PlanDraft {
             lives.isEmpty() ? "empty" : proven ? "proven" : "good", seconds, steps),
         groups(),
         prices.map(this::marginals).orElse(List.of()),
-        new Notes(instance, courses).of(sowings));
+        new Notes(instance, courses).of(sowings, weeks));
   }
 
   private List<Sowing> sowings(List<List<String>> pots) {
@@ -105,12 +107,14 @@ final class PlanDraft {
 
   private Sowing standing(List<Integer> groups, List<List<String>> pots) {
     StandingPlants first = instance.standing().get(groups.get(0));
+    Crop crop = instance.crops().get(first.crop());
+    int cells = groups.stream().mapToInt(s -> instance.standing().get(s).cells()).sum();
     return new Sowing(
         first.batch(),
         first.sown(),
-        instance.crops().get(first.crop()).name(),
-        0,
-        0,
+        crop.name(),
+        cells * crop.harvest().orElseThrow().plantsPerPot(),
+        cells,
         first.emergence(),
         groups.stream().flatMap(s -> courses(s, pots).stream()).toList());
   }

@@ -126,6 +126,7 @@ public final class Planner {
     progress.accept(String.format(Locale.ROOT, "%d ways to sow and move on", courses.size()));
     List<LifeGraph> graphs = courses.parallelStream().map(LifeGraph::new).toList();
     SowingPlan plan = solve(instance, graphs, request.effort(), clock, cancelled, progress);
+    NoAnswer.checkBowls(plan, instance, cancelled.getAsBoolean());
     return instance.solver() == request.solver() ? plan : plan.noting(NO_NATIVE_SOLVER);
   }
 
