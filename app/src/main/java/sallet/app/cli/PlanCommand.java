@@ -134,15 +134,14 @@ final class PlanCommand extends HouseholdCommand {
   }
 
   private LinearSolver solver(CallReader call) {
-    switch (solver) {
-      case "native":
-        return LinearSolver.NATIVE;
-      case "java":
-        return LinearSolver.JAVA;
-      default:
+    return switch (solver) {
+      case "native" -> LinearSolver.NATIVE;
+      case "java" -> LinearSolver.JAVA;
+      default -> {
         call.fault("--solver", "\"" + solver + "\" is no solver; choose native or java");
-        return LinearSolver.NATIVE;
-    }
+        yield LinearSolver.NATIVE;
+      }
+    };
   }
 
   private static Optional<LastPlan> lastPlan(CallReader call, String name) {

@@ -100,7 +100,10 @@ public final class JournalText {
     String picks =
         group
             .lastPick()
-            .map(day -> "; %s, last %s".formatted(Words.count(group.picks().size(), "pick"), Words.day(day)))
+            .map(
+                day ->
+                    "; %s, last %s"
+                        .formatted(Words.count(group.picks().size(), "pick"), Words.day(day)))
             .orElse("");
     return grams + since + picks;
   }
