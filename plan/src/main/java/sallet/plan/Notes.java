@@ -44,10 +44,9 @@ final class Notes {
       for (int k = 0; k < instance.sowable(); k++) {
         if (!sown.contains(instance.crops().get(k).name())) {
           notes.add(whyNot(k));
-        } else {
-          sownInLongDays(instance.crops().get(k)).ifPresent(notes::add);
         }
       }
+      sownInLongDays(sown).ifPresent(notes::add);
     }
     return notes;
   }
@@ -109,15 +108,18 @@ final class Notes {
                 String.join(" ", unused)));
   }
 
-  private Optional<String> sownInLongDays(Crop crop) {
-    String longDay = longDay(crop);
-    return longDay.equals(".")
+  private Optional<String> sownInLongDays(Set<String> sown) {
+    List<Crop> early =
+        instance.crops().stream().filter(c -> sown.contains(c.name()) && isDayTooLong(c)).toList();
+    return early.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            capital(crop)
-                + " is sown, but may run to seed early"
-                + longDay
-                + " The plan ends its plants before.");
+            String.format(
+                Locale.ROOT,
+                "In days of up to %.0f h these may run to seed early, and the plan ends their plants"
+                    + " before: %s.",
+                longestDayHours(),
+                early.stream().map(Crop::name).collect(Collectors.joining("; "))));
   }
 
   private static String capital(Crop crop) {
@@ -164,19 +166,26 @@ final class Notes {
 
   /** The long day's part in it: one lamp is one day length for all crops. */
   private String longDay(Crop crop) {
-    double longest =
-        instance.at().groups().stream()
-            .flatMapToDouble(
-                g -> IntStream.range(0, g.days().days()).mapToDouble(g.days()::photoperiodHours))
-            .max()
-            .orElse(0);
-    Optional<Double> critical = crop.bolting().map(b -> b.criticalPhotoperiodHours());
-    return critical.isPresent() && longest > critical.get() + 1
+    return isDayTooLong(crop)
         ? String.format(
             Locale.ROOT,
-            "; it wants days of %.0f h or less and gets %.0f h.",
-            critical.get(),
-            longest)
+            "; it wants days of %.0f h or less and gets up to %.0f h.",
+            crop.bolting().orElseThrow().criticalPhotoperiodHours(),
+            longestDayHours())
         : ".";
+  }
+
+  private boolean isDayTooLong(Crop crop) {
+    return crop.bolting()
+        .filter(b -> longestDayHours() > b.criticalPhotoperiodHours() + 1)
+        .isPresent();
+  }
+
+  private double longestDayHours() {
+    return instance.at().groups().stream()
+        .flatMapToDouble(
+            g -> IntStream.range(0, g.days().days()).mapToDouble(g.days()::photoperiodHours))
+        .max()
+        .orElse(0);
   }
 }

@@ -20,9 +20,14 @@ final class PlanDraft {
 
   private final Instance instance;
   private final List<BlendedLife> lives;
+  private final List<Course> courses;
 
-  PlanDraft(Instance instance, List<BlendedLife> lives) {
+  /**
+   * @param courses all courses there were to choose from
+   */
+  PlanDraft(Instance instance, List<BlendedLife> lives, List<Course> courses) {
     this.instance = instance;
+    this.courses = courses;
     this.lives =
         lives.stream()
             .sorted(
@@ -38,12 +43,7 @@ final class PlanDraft {
    * @param proven whether no plan of the grid is 0.1 g a bowl better, tidying apart
    */
   SowingPlan write(
-      double bound,
-      boolean proven,
-      double seconds,
-      List<String> steps,
-      Optional<Prices> prices,
-      List<Course> courses) {
+      double bound, boolean proven, double seconds, List<String> steps, Optional<Prices> prices) {
     List<List<String>> pots = PotAssignment.of(lives, instance);
     List<Sowing> sowings = sowings(pots);
     List<Sowing> standing = standing(pots);
@@ -129,9 +129,9 @@ final class PlanDraft {
         left.removeAll(pots.get(i));
       }
     }
-    int gone = discarded(s);
-    if (gone > 0) {
-      own.add(cleared(plants, gone, left));
+    left.forEach(pot -> own.add(spare(s, pot, pots)));
+    if (plants.pots().isEmpty() && discarded(s) > 0) {
+      own.add(ended(s, discarded(s), List.of(), instance.calendar().from()));
     }
     return own;
   }
@@ -145,7 +145,30 @@ final class PlanDraft {
     return instance.standing().get(s).count() - kept;
   }
 
-  private Sowing.Course cleared(StandingPlants plants, int count, List<String> pots) {
+  /**
+   * A plant no bowl needs stands on as a reserve until its pot is wanted or it is past its time; a
+   * seedling is thrown away at once.
+   */
+  private Sowing.Course spare(int s, String pot, List<List<String>> pots) {
+    LocalDate end = instance.calendar().from();
+    LocalDate last =
+        courses.stream().filter(c -> c.standing == s).map(c -> c.lastDay).findFirst().orElse(end);
+    LocalDate wanted =
+        IntStream.range(0, lives.size())
+            .filter(i -> pots.get(i).contains(pot))
+            .mapToObj(i -> instance.calendar().slot(lives.get(i).skeleton().course().benchSlot))
+            .min(Comparator.naturalOrder())
+            .orElse(last);
+    for (LocalDate day : instance.calendar().slots()) {
+      if (!day.isAfter(wanted) && !day.isAfter(last)) {
+        end = day;
+      }
+    }
+    return ended(s, 1, List.of(pot), end);
+  }
+
+  private Sowing.Course ended(int s, int count, List<String> pots, LocalDate end) {
+    StandingPlants plants = instance.standing().get(s);
     LocalDate today = instance.calendar().from();
     return new Sowing.Course(
         count,
@@ -154,7 +177,7 @@ final class PlanDraft {
         Math.max(0, plants.group()),
         pots,
         List.of(),
-        today,
+        end,
         false,
         plants.standingGrams());
   }

@@ -191,14 +191,16 @@ public final class Planner {
               whole.plan().leafPicks(),
               tidy.value(),
               clock.seconds()));
-      return new PlanDraft(instance, tidy.mix().plants().stream().map(BlendedLife::of).toList())
+      return new PlanDraft(
+              instance,
+              tidy.mix().plants().stream().map(BlendedLife::of).toList(),
+              graphs.stream().map(g -> g.course).toList())
           .write(
               linear.bound(),
               whole.plan().value() - linear.bound() <= worth,
               clock.seconds(),
               steps,
-              prices,
-              graphs.stream().map(g -> g.course).toList());
+              prices);
     }
   }
 }
