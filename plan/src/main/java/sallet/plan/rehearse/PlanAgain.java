@@ -2,9 +2,10 @@ package sallet.plan.rehearse;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sallet.crop.Crop;
+import sallet.journal.Journal;
 import sallet.learn.Standing;
 import sallet.plan.NoPlan;
 import sallet.plan.Planner;
@@ -42,9 +43,9 @@ final class PlanAgain implements Grower {
 
   private Optional<SowingPlan> again(World world) {
     Scene scene = world.scene();
+    Journal journal = world.notebook().journal();
     Standing standing =
-        Standing.of(
-            world.notebook().journal(), scene.catalogue(), weekly.places(), world.today());
+        Standing.of(journal, scene.catalogue(), weekly.places(), world.today());
     try {
       return Optional.of(
           Planner.plan(
@@ -54,7 +55,7 @@ final class PlanAgain implements Grower {
                   world.today(),
                   weekly.bowls(),
                   weekly.margin().orElse(standing.learned().margin()),
-                  Believed.present(standing, fridge(world)),
+                  present(world, standing, journal),
                   weekly.effort(),
                   weekly.solver()),
               weekly.season(),
@@ -65,11 +66,13 @@ final class PlanAgain implements Grower {
     }
   }
 
-  private static Map<String, Double> fridge(World world) {
-    Map<String, Double> grams = new HashMap<>();
-    for (Map.Entry<Crop, Double> kept : world.kitchen().fridge().entrySet()) {
-      grams.put(kept.getKey().name(), kept.getValue());
-    }
-    return grams;
+  /** What stands by the notebook; what the fridge holds can be seen. */
+  private static Present present(World world, Standing standing, Journal journal) {
+    Scene scene = world.scene();
+    Present believed =
+        Present.of(standing, journal, scene.household(), scene.catalogue(), List.of());
+    Map<String, Double> fridge = new HashMap<>();
+    world.kitchen().fridge().forEach((crop, grams) -> fridge.put(crop.name(), grams));
+    return believed.withInHand(fridge);
   }
 }
