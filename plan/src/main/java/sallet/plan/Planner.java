@@ -118,6 +118,11 @@ public final class Planner {
     return Question.crops(household.crops(), catalogue);
   }
 
+  /** Points of grams missing, grams wasted and seeds sown; ten points are one gram missing. */
+  public static double points(double missingGrams, double wastedGrams, double seeds) {
+    return Weights.SHORT * missingGrams + Weights.WASTE * wastedGrams + Weights.SEED * seeds;
+  }
+
   private static SowingPlan plan(
       Request request,
       Surroundings at,

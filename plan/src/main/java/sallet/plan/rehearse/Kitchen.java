@@ -8,8 +8,9 @@ import java.util.Map;
 import sallet.crop.Crop;
 
 /**
- * What is eaten: at each bowl leaves of the fridge first, every kind up to its share; then more of
- * whatever there is until the bowl is full. What is left keeps for one more bowl if its kind does.
+ * What is eaten: at each bowl what the fridge holds first, then fresh leaves, every kind up to its
+ * share, then more of whatever there is until the bowl is full. What is left keeps for one more
+ * bowl if its kind does.
  */
 final class Kitchen {
   /** A kind counts from so many grams in the bowl. */
@@ -65,9 +66,8 @@ final class Kitchen {
     Map<Crop, Double> eaten = new LinkedHashMap<>();
     double cap = scene.kindShare() * demandGrams;
     double open = demandGrams;
-    open -= help(fridge, eaten, cap, open);
-    open -= help(fresh, eaten, cap, open);
     open -= help(fridge, eaten, demandGrams, open);
+    open -= help(fresh, eaten, cap, open);
     open -= help(fresh, eaten, demandGrams, open);
     double spoilt = sum(fridge);
     fridge = new LinkedHashMap<>();

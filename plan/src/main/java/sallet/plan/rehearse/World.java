@@ -7,8 +7,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import sallet.crop.Crop;
 import sallet.crop.PlaceDays;
@@ -47,11 +50,18 @@ final class World {
     this.today = scene.calendar().from();
   }
 
-  /** Plays all days; on each task day the grower works once the plants have grown. */
-  PlayedSeason play(Grower grower) {
+  /**
+   * Plays all days; on each task day the grower works once the plants have grown.
+   *
+   * @param cancelled asked each day; once true the season is given up
+   */
+  Optional<PlayedSeason> play(Grower grower, BooleanSupplier cancelled) {
     TaskCalendar calendar = scene.calendar();
     Set<LocalDate> taskDays = new HashSet<>(calendar.slots());
     for (int d = 0; d < calendar.days(); d++) {
+      if (cancelled.getAsBoolean()) {
+        return Optional.empty();
+      }
       today = scene.day(d);
       plants.forEach(plant -> plant.grow(today));
       noteSeedlings();
@@ -61,7 +71,7 @@ final class World {
         grower.work(this);
       }
     }
-    return tally.season();
+    return Optional.of(tally.season());
   }
 
   Scene scene() {
@@ -101,7 +111,7 @@ final class World {
     return seen(plant -> true);
   }
 
-  private List<Plant> seen(java.util.function.Predicate<Plant> which) {
+  private List<Plant> seen(Predicate<Plant> which) {
     return plants.stream()
         .filter(plant -> plant.up(today) && which.test(plant))
         .sorted(Comparator.comparing((Plant plant) -> plant.emergence))
