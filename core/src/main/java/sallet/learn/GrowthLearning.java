@@ -165,8 +165,7 @@ final class GrowthLearning {
             i -> {
               PlantStory plant = reading.plants().get(i);
               Vigour vigour =
-                  new Vigour(
-                      logVigour(read.batch(), plant) + more, logRegrowth() + moreRegrowth);
+                  new Vigour(logVigour(read.batch(), plant) + more, logRegrowth() + moreRegrowth);
               GrowingPlant grown = read.batch().grown(plant);
               PlantState state =
                   grown

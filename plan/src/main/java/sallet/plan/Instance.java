@@ -75,9 +75,13 @@ record Instance(
     return w >= firstBowl;
   }
 
-  /** Grams to plan for at a bowl: 0 where nothing can serve it. */
+  /**
+   * Grams to plan for at a bowl: 0 where nothing can serve it. The next bowl is filled from what
+   * can be seen standing, so it needs no margin.
+   */
   double aimGrams(int w) {
-    return reachable(w) ? margin * calendar.demandGrams(w) : 0;
+    double factor = w == 0 ? Math.min(1, margin) : margin;
+    return reachable(w) ? factor * calendar.demandGrams(w) : 0;
   }
 
   /** Largest share of a bowl one kind may take, so that the wanted number of kinds appears. */

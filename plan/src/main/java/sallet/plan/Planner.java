@@ -113,7 +113,9 @@ public final class Planner {
     return plan(request, season.places(), clock, progress, cancelled);
   }
 
-  /** The crops a household may sow: those wanted, or all that can be planned, less those avoided. */
+  /**
+   * The crops a household may sow: those wanted, or all that can be planned, less those avoided.
+   */
   public static List<Crop> crops(Household household, Catalogue catalogue) {
     return Question.crops(household.crops(), catalogue);
   }
@@ -157,7 +159,8 @@ public final class Planner {
             graphs.stream().mapToLong(LifeGraph::nodes).sum(),
             clock.seconds()));
     try (Master exact = new Master(instance, graphs, false)) {
-      LinearPlan.Result linear = new LinearPlan(instance, graphs, progress).solve(exact, clock, effort.proving());
+      LinearPlan.Result linear =
+          new LinearPlan(instance, graphs, progress).solve(exact, clock, effort.proving());
       steps.add(
           String.format(
               Locale.ROOT,

@@ -10,6 +10,8 @@ import java.util.SplittableRandom;
 import org.hipparchus.distribution.continuous.BetaDistribution;
 import sallet.crop.Crop;
 import sallet.crop.Emergence;
+import sallet.crop.SeedLot;
+import sallet.plan.Present;
 import sallet.plan.rehearse.Plant.Fate;
 
 /** Draws what becomes of crops, lots of seed and single plants in one season. */
@@ -19,9 +21,13 @@ final class Fates {
 
   private static final int LAST_DEATH_DAY = 65;
 
+  /** How well the size of a standing plant is known, of its logarithm. Judgement. */
+  private static final double SIZE_SPREAD = 0.1;
+
   private final Hidden hidden;
   private final SplittableRandom dice;
   private final Map<String, Double> growth = new HashMap<>();
+  private final Map<String, Double> luck = new HashMap<>();
   private final Map<String, Double> usableShare = new HashMap<>();
 
   /** Every crop's luck is drawn in the catalogue's order, whether it will be sown or not. */
@@ -31,17 +37,19 @@ final class Fates {
     for (Crop crop : scene.catalogue().all()) {
       double z = dice.nextGaussian();
       double u = dice.nextDouble();
-      if (crop.plannable()) {
-        double share = crop.usableShare();
-        growth.put(
-            crop.name(), scene.growthMedian(crop) * Math.exp(scene.growthSpread(crop) * z));
-        usableShare.put(
-            crop.name(),
-            new BetaDistribution(
-                    hidden.seedStrength() * share, hidden.seedStrength() * (1 - share) + 1e-9)
-                .inverseCumulativeProbability(u));
+      Prospect prospect = scene.prospects().get(crop.name());
+      if (prospect != null) {
+        luck.put(crop.name(), Math.exp(prospect.growthSpread() * z));
+        growth.put(crop.name(), prospect.growthMedian());
+        usableShare.put(crop.name(), drawn(prospect.lot(), u));
       }
     }
+  }
+
+  private static double drawn(SeedLot lot, double u) {
+    return lot.b() == 0
+        ? 1
+        : new BetaDistribution(lot.a(), lot.b()).inverseCumulativeProbability(u);
   }
 
   /** Standard deviation of the logarithm of a log-normal quantity with this variation. */
@@ -75,19 +83,34 @@ final class Fates {
     return fates;
   }
 
-  /** A plant that stands already when the season begins, of a vigour believed so far. */
-  Fate standing(String batch, Crop crop, LocalDate sown, LocalDate up, LocalDate today) {
-    double own = Math.exp(ofLogarithm(hidden.plantCv()) * dice.nextGaussian());
-    boolean dies = dice.nextDouble() < hidden.deathShare();
-    LocalDate death = up.plusDays(dice.nextInt(FIRST_DEATH_DAY, LAST_DEATH_DAY + 1));
-    return new Fate(
-        batch,
-        crop,
-        sown,
-        up,
-        dies && death.isAfter(today) ? death : LocalDate.MAX,
-        growthOf(crop) * own,
-        hidden.regrowth());
+  /** Plants that stand already when the season begins, or are about to come up. */
+  List<Fate> standing(Present.Plants group, Crop crop, LocalDate today) {
+    List<Fate> fates = new ArrayList<>();
+    boolean up = !group.emergence().isAfter(today);
+    int places = up ? group.count() : Math.max(group.count(), group.cells());
+    for (int i = 0; i < places; i++) {
+      boolean comes = up || dice.nextDouble() * places < group.count();
+      double own = Math.exp(ofLogarithm(hidden.plantCv()) * dice.nextGaussian());
+      boolean dies = dice.nextDouble() < hidden.deathShare();
+      LocalDate death = group.emergence().plusDays(dice.nextInt(FIRST_DEATH_DAY, LAST_DEATH_DAY));
+      if (comes) {
+        fates.add(
+            new Fate(
+                group.batch(),
+                crop,
+                group.sown(),
+                group.emergence(),
+                dies && death.isAfter(today) ? death : LocalDate.MAX,
+                group.vigour() * luck.getOrDefault(crop.name(), 1.0) * own,
+                hidden.regrowth()));
+      }
+    }
+    return fates;
+  }
+
+  /** Factor between how large a plant is thought to be and how large it is. */
+  double size() {
+    return Math.exp(SIZE_SPREAD * dice.nextGaussian());
   }
 
   private double share(Crop crop) {
@@ -95,6 +118,7 @@ final class Fates {
   }
 
   private double growthOf(Crop crop) {
-    return growth.getOrDefault(crop.name(), hidden.growthMedian());
+    return growth.getOrDefault(crop.name(), hidden.growthMedian())
+        * luck.getOrDefault(crop.name(), 1.0);
   }
 }

@@ -1,9 +1,17 @@
 package sallet.plan.rehearse;
 
+import java.util.Locale;
+
 /** A way of deciding what to sow, pick and lift. */
 public sealed interface Habit {
   /** Its name on the command line. */
   String word();
+
+  /** What it does, a clause. */
+  String does();
+
+  /** The same habit sown for another number of plants; planning finds its own. */
+  Habit withPlants(double plants);
 
   /**
    * Sows every so many weeks, each crop in turn; leaves are picked by rule.
@@ -12,9 +20,25 @@ public sealed interface Habit {
    * @param plantsAWeek usable plants sown for, a week
    */
   record EveryWeeks(int weeks, double plantsAWeek) implements Habit {
+    private static final int A_WEEK = 7;
+
     @Override
     public String word() {
-      return "every-%d-days".formatted(7 * weeks);
+      return "every-%d-days".formatted(A_WEEK * weeks);
+    }
+
+    @Override
+    public String does() {
+      return String.format(
+          Locale.ROOT,
+          "sow for %.1f plants a week, every %s, one crop after the other; pick by rule",
+          plantsAWeek,
+          weeks == 1 ? "week" : weeks + " weeks");
+    }
+
+    @Override
+    public Habit withPlants(double plants) {
+      return new EveryWeeks(weeks, plants);
     }
   }
 
@@ -28,6 +52,19 @@ public sealed interface Habit {
     public String word() {
       return "all-at-once";
     }
+
+    @Override
+    public String does() {
+      return String.format(
+          Locale.ROOT,
+          "sow for %.0f plants whenever the last are nearly eaten; pick by rule",
+          plants);
+    }
+
+    @Override
+    public Habit withPlants(double others) {
+      return new AllAtOnce(others);
+    }
   }
 
   /** Plans anew each week, and does what the plan tells. */
@@ -36,13 +73,15 @@ public sealed interface Habit {
     public String word() {
       return "plan";
     }
-  }
 
-  /** The same habit sown for another number of plants; planning finds its own. */
-  default Habit withPlants(double plants) {
-    if (this instanceof EveryWeeks rhythm) {
-      return new EveryWeeks(rhythm.weeks(), plants);
+    @Override
+    public String does() {
+      return "plan again at every bowl from what was counted and weighed, and follow the plan";
     }
-    return this instanceof AllAtOnce ? new AllAtOnce(plants) : this;
+
+    @Override
+    public Habit withPlants(double plants) {
+      return this;
+    }
   }
 }

@@ -43,8 +43,7 @@ public record Hidden(
         "the persistence of daylight must be 0 or more and below 1",
         sunPersistence);
     require(deathShare >= 0 && deathShare <= 1, "the share of deaths must be 0 to 1", deathShare);
-    require(
-        regrowth > 0 && regrowth <= 1, "regrowth must be above 0 and at most 1", regrowth);
+    require(regrowth > 0 && regrowth <= 1, "regrowth must be above 0 and at most 1", regrowth);
     require(readingSd >= 0, "the spread of readings must be 0 or more", readingSd);
   }
 

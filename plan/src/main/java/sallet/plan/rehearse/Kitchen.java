@@ -8,13 +8,15 @@ import java.util.Map;
 import sallet.crop.Crop;
 
 /**
- * What is eaten: at each bowl what the fridge holds first, then fresh leaves, every kind up to its
- * share, then more of whatever there is until the bowl is full. What is left keeps for one more
- * bowl if its kind does.
+ * What is eaten at a bowl: kinds from the fridge up to their share, a taste of every fresh kind,
+ * the rest of the fridge, fresh kinds up to their share, and more of them until the bowl is full.
+ * What is left then keeps for one more bowl if its kind does.
  */
 final class Kitchen {
   /** A kind counts from so many grams in the bowl. */
   private static final double A_KIND_G = 10;
+
+  private static final double A_TASTE_G = 12;
 
   private static final int A_WEEK = 7;
 
@@ -66,6 +68,8 @@ final class Kitchen {
     Map<Crop, Double> eaten = new LinkedHashMap<>();
     double cap = scene.kindShare() * demandGrams;
     double open = demandGrams;
+    open -= help(fridge, eaten, cap, open);
+    open -= help(fresh, eaten, Math.min(cap, A_TASTE_G), open);
     open -= help(fridge, eaten, demandGrams, open);
     open -= help(fresh, eaten, cap, open);
     open -= help(fresh, eaten, demandGrams, open);
@@ -94,9 +98,7 @@ final class Kitchen {
       double grams = store.getOrDefault(crop, 0.0);
       double taken =
           Math.max(
-              0,
-              Math.min(
-                  Math.min(grams, open - helped), cap - eaten.getOrDefault(crop, 0.0)));
+              0, Math.min(Math.min(grams, open - helped), cap - eaten.getOrDefault(crop, 0.0)));
       store.put(crop, grams - taken);
       eaten.merge(crop, taken, Double::sum);
       helped += taken;

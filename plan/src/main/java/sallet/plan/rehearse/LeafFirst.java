@@ -23,23 +23,24 @@ final class LeafFirst {
   private final LocalDate today;
   private final double demandGrams;
 
-  private LeafFirst(World world) {
+  private LeafFirst(World world, double demandGrams) {
     this.world = world;
     this.today = world.today();
-    this.demandGrams = world.demandToday();
+    this.demandGrams = demandGrams;
   }
 
-  /** Picks and lifts for today's bowl. */
+  /** Picks and lifts for today's bowl, and fills it. */
   static void harvest(World world) {
-    LeafFirst rule = new LeafFirst(world);
+    LeafFirst rule = new LeafFirst(world, world.demandToday());
     rule.liftLast();
     rule.liftForSeedlings();
     rule.fill();
+    world.eat(world.demandToday());
   }
 
-  /** Picks leaves, then lifts heads, until the bowl is full. */
-  static void fill(World world) {
-    new LeafFirst(world).fill();
+  /** Picks leaves, then lifts heads, until so many grams are at hand. */
+  static void fill(World world, double grams) {
+    new LeafFirst(world, grams).fill();
   }
 
   private void fill() {

@@ -34,18 +34,16 @@ final class PlanAgain implements Grower {
       plan = again(world);
     }
     if (plan.isPresent()) {
-      PlanHand.work(world, plan.get());
+      PlanHand.work(world, plan.get(), world.demandToday());
     } else if (world.bowlToday() >= 0) {
       LeafFirst.harvest(world);
-      world.eat();
     }
   }
 
   private Optional<SowingPlan> again(World world) {
     Scene scene = world.scene();
     Journal journal = world.notebook().journal();
-    Standing standing =
-        Standing.of(journal, scene.catalogue(), weekly.places(), world.today());
+    Standing standing = Standing.of(journal, scene.catalogue(), weekly.places(), world.today());
     try {
       return Optional.of(
           Planner.plan(

@@ -28,16 +28,22 @@ final class PlanHand {
   private final World world;
   private final SowingPlan plan;
   private final LocalDate today;
+  private final double bowlGrams;
 
-  private PlanHand(World world, SowingPlan plan) {
+  private PlanHand(World world, SowingPlan plan, double bowlGrams) {
     this.world = world;
     this.plan = plan;
+    this.bowlGrams = bowlGrams;
     this.today = world.today();
   }
 
-  /** Today's work. */
-  static void work(World world, SowingPlan plan) {
-    PlanHand hand = new PlanHand(world, plan);
+  /**
+   * Today's work.
+   *
+   * @param bowlGrams grams to fill today's bowl with
+   */
+  static void work(World world, SowingPlan plan, double bowlGrams) {
+    PlanHand hand = new PlanHand(world, plan, bowlGrams);
     if (world.bowlToday() >= 0) {
       hand.harvest();
     }
@@ -63,8 +69,8 @@ final class PlanHand {
       }
     }
     pick(leaves, wanted(lifted));
-    LeafFirst.fill(world);
-    world.eat();
+    LeafFirst.fill(world, bowlGrams);
+    world.eat(bowlGrams);
   }
 
   /** The plants of a course that stand in their pots. */
@@ -76,13 +82,13 @@ final class PlanHand {
         .stream();
   }
 
-  /** Leaf grams wanted: those planned, but for what the plan takes beyond the true demand. */
+  /** Leaf grams wanted: those planned, but for what the plan means beyond the bowl. */
   private double wanted(double lifted) {
     Optional<BowlWeek> week =
         plan.weeks().stream().filter(w -> w.bowlDay().equals(today)).findFirst();
     double harvest = week.map(BowlWeek::harvestGrams).orElse(0.0);
     double bowl = week.map(BowlWeek::plannedGrams).orElse(0.0);
-    return harvest - (bowl - world.demandToday()) - lifted;
+    return harvest - (bowl - bowlGrams) - lifted;
   }
 
   private void pick(Map<Plant, Double> planned, double wanted) {
@@ -168,7 +174,6 @@ final class PlanHand {
   private void sow(Sowing sowing) {
     Optional<Crop> crop = world.scene().catalogue().find(sowing.crop());
     world.makeRoomInCells(sowing.cells());
-    crop.ifPresent(
-        c -> world.sow(sowing.batch(), c, Math.min(sowing.cells(), world.freeCells())));
+    crop.ifPresent(c -> world.sow(sowing.batch(), c, Math.min(sowing.cells(), world.freeCells())));
   }
 }

@@ -14,6 +14,7 @@ import sallet.crop.PlantModel;
 import sallet.crop.PlantParameters;
 import sallet.crop.PlantState;
 import sallet.crop.Stay;
+import sallet.plan.Present;
 
 /** One plant, or the clump of one pot, as it really grows. */
 final class Plant {
@@ -34,6 +35,7 @@ final class Plant {
   private double lightMemoryMol = Double.NaN;
   private double dryMatterShare = 0.05;
   private int picks;
+  private LocalDate grown = LocalDate.MIN;
   private Stage stage = Stage.CELL;
   private String pot = "";
   private LocalDate lastDay = LocalDate.MAX;
@@ -79,7 +81,7 @@ final class Plant {
 
   /** One day of growth at the place it stands. */
   void grow(LocalDate day) {
-    if (day.isBefore(emergence)) {
+    if (day.isBefore(emergence) || !day.isAfter(grown)) {
       return;
     }
     Stay stay = stays.get(stays.size() - 1);
@@ -141,6 +143,11 @@ final class Plant {
     return lastDay;
   }
 
+  /** Where it stood and stands. */
+  List<Stay> stays() {
+    return List.copyOf(stays);
+  }
+
   /** Fresh grams of all that stands in its place. */
   double freshG() {
     return state.freshG(dryMatterShare) * rule.plantsPerPot();
@@ -190,5 +197,20 @@ final class Plant {
     picks++;
     lastPick = Optional.of(day);
     return grams;
+  }
+
+  /** Stands already at the end of a day as the planner has it, so much larger or smaller. */
+  void stands(Present.Plants group, LocalDate today, double size, double dryShare) {
+    PlantState s = group.state();
+    state =
+        new PlantState(
+            s.shootG() * size,
+            s.rootG() * size,
+            s.reserveG() * size,
+            s.leafCm2() * size,
+            s.leaves());
+    dryMatterShare = dryShare;
+    lastPick = group.lastPick();
+    grown = today;
   }
 }

@@ -36,9 +36,7 @@ public final class Rehearsal {
   private static final int DAYS_AHEAD = 7 * (AHEAD + 1);
 
   /** Numbers of plants a week that are tried for a bowl of 100 g. Judgement. */
-  private static final double[] PLANTS_FOR_100_G = {
-    0.5, 0.65, 0.8, 0.95, 1.1, 1.3, 1.5, 1.8, 2.1
-  };
+  private static final double[] PLANTS_FOR_100_G = {0.5, 0.65, 0.8, 0.95, 1.1, 1.3, 1.5, 1.8, 2.1};
 
   /** Tuning seasons are numbered from here, so that none is reported on. */
   private static final long TUNING = 1_000_000;
@@ -99,8 +97,7 @@ public final class Rehearsal {
    * @param told told how many are done after each
    * @param cancelled asked often; once true only seasons played to their end count
    */
-  public Result play(
-      Habit habit, int seasons, IntConsumer told, BooleanSupplier cancelled) {
+  public Result play(Habit habit, int seasons, IntConsumer told, BooleanSupplier cancelled) {
     AtomicInteger done = new AtomicInteger();
     List<Score> scores =
         IntStream.range(0, seasons)

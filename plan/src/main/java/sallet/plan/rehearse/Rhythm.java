@@ -51,7 +51,6 @@ final class Rhythm implements Grower {
     boolean bowlDay = world.bowlToday() >= 0;
     if (bowlDay) {
       LeafFirst.harvest(world);
-      world.eat();
     }
     moveToPots(world);
     moveToNursery(world);

@@ -5,12 +5,14 @@ import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
 import sallet.crop.PlaceDays;
 import sallet.household.Household;
 import sallet.household.PotSites;
+import sallet.plan.Planner;
 import sallet.plan.TaskCalendar;
 
 /**
@@ -24,6 +26,7 @@ import sallet.plan.TaskCalendar;
  * @param pots names of its pots
  * @param siteCm2 area what grows in each pot may fill, cm²
  * @param hidden what the planner does not know
+ * @param prospects what each crop's truth is drawn from, by its name
  */
 record Scene(
     Household household,
@@ -33,7 +36,8 @@ record Scene(
     Skylight light,
     List<String> pots,
     List<Double> siteCm2,
-    Hidden hidden) {
+    Hidden hidden,
+    Map<String, Prospect> prospects) {
 
   /** A leaf plant fills no more than a square of 30 cm, cm². Common practice. */
   private static final double WIDEST_PLANT_CM2 = 900;
@@ -42,21 +46,27 @@ record Scene(
     crops = List.copyOf(crops);
     pots = List.copyOf(pots);
     siteCm2 = List.copyOf(siteCm2);
+    prospects = Map.copyOf(prospects);
   }
 
-  static Scene of(
-      Household household, Catalogue catalogue, TaskCalendar calendar, Hidden hidden) {
+  static Scene of(Household household, Catalogue catalogue, TaskCalendar calendar, Hidden hidden) {
     return new Scene(
         household,
         catalogue,
-        sallet.plan.Planner.crops(household, catalogue),
+        Planner.crops(household, catalogue),
         calendar,
         Skylight.of(household, calendar.from(), calendar.days()),
         Skylight.names(household),
         PotSites.siteCm2(household.bench()).stream()
             .map(site -> Math.min(site, WIDEST_PLANT_CM2))
             .toList(),
-        hidden);
+        hidden,
+        Prospect.of(hidden, catalogue));
+  }
+
+  /** The same with other prospects. */
+  Scene with(Map<String, Prospect> others) {
+    return new Scene(household, catalogue, crops, calendar, light, pots, siteCm2, hidden, others);
   }
 
   /** Pots by the light on their sites under the mean sky, most first. */
@@ -89,16 +99,6 @@ record Scene(
     int away =
         household.absences().stream().filter(a -> a.covers(day)).mapToInt(a -> a.people()).sum();
     return away < household.eaters().people();
-  }
-
-  /** Median of a crop's factor on assimilation. */
-  double growthMedian(Crop crop) {
-    return hidden.growthMedian();
-  }
-
-  /** Standard deviation of its logarithm. */
-  double growthSpread(Crop crop) {
-    return Fates.ofLogarithm(hidden.growthCv());
   }
 
   /** Largest share of a bowl one kind may take in the first helping. */

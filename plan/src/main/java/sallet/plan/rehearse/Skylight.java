@@ -102,9 +102,7 @@ final class Skylight {
     double z = dice.nextGaussian();
     for (int d = 0; d < days; d++) {
       sky[d] = Math.max(DULLEST, Math.min(BRIGHTEST, 1 + hidden.sunSpread() * z));
-      z =
-          persistence * z
-              + Math.sqrt(1 - persistence * persistence) * dice.nextGaussian();
+      z = persistence * z + Math.sqrt(1 - persistence * persistence) * dice.nextGaussian();
     }
     return sky;
   }

@@ -14,7 +14,9 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import sallet.crop.Crop;
+import sallet.crop.LifeDays;
 import sallet.crop.PlaceDays;
+import sallet.plan.Present;
 import sallet.plan.TaskCalendar;
 import sallet.plan.rehearse.Plant.Fate;
 import sallet.plan.rehearse.Plant.Stage;
@@ -72,6 +74,41 @@ final class World {
       }
     }
     return Optional.of(tally.season());
+  }
+
+  /** Puts what there is on the first day in its places. */
+  void begin(Present present) {
+    LocalDate dayBefore = today.minusDays(1);
+    for (Present.Plants group : present.plants()) {
+      Crop crop = scene.catalogue().find(group.crop()).orElseThrow();
+      List<String> potsLeft = new ArrayList<>(group.pots());
+      for (Fate fate : fates.standing(group, crop, today)) {
+        Plant plant =
+            new Plant(fate, scene.light().nursery(), scene.household().nursery().cellAreaCm2());
+        if (group.toBench().isPresent()) {
+          int i = scene.pots().indexOf(potsLeft.remove(0));
+          plant.toPot(dayBefore, scene.pots().get(i), light.get(i), scene.siteCm2().get(i));
+        } else if (group.toNursery().isPresent()) {
+          plant.toNursery(
+              dayBefore, scene.light().nursery(), scene.household().nursery().placeAreaCm2());
+        }
+        if (plant.up(today)) {
+          plant.stands(group, today, fates.size(), dryMatterShare(plant));
+        }
+        plants.add(plant);
+      }
+    }
+    present
+        .inHandGrams()
+        .forEach(
+            (name, grams) ->
+                scene.catalogue().find(name).ifPresent(crop -> kitchen.keep(crop, grams)));
+  }
+
+  private double dryMatterShare(Plant plant) {
+    PlaceDays place = plant.stays().get(plant.stays().size() - 1).place();
+    return LifeDays.day(plant.crop.growth().orElseThrow(), 1, 0, place.dliMol(0), place.meanC(0), 1)
+        .dryMatterShare();
   }
 
   Scene scene() {
@@ -181,8 +218,7 @@ final class World {
   }
 
   void moveToNursery(Plant plant) {
-    plant.toNursery(
-        today, scene.light().nursery(), scene.household().nursery().placeAreaCm2());
+    plant.toNursery(today, scene.light().nursery(), scene.household().nursery().placeAreaCm2());
     notebook.toNursery(today, plant);
     emptyCells(plant.batch);
   }
@@ -230,16 +266,14 @@ final class World {
   }
 
   /** Fills today's bowl. */
-  void eat() {
-    tally.eaten(today, kitchen.eat(demandToday()));
+  void eat(double grams) {
+    tally.eaten(today, kitchen.eat(grams));
   }
 
   private void noteSeedlings() {
     for (String batch : cellsOf.keySet().stream().sorted().toList()) {
       List<Plant> up =
-          plants.stream()
-              .filter(p -> p.batch.equals(batch) && p.emergence.equals(today))
-              .toList();
+          plants.stream().filter(p -> p.batch.equals(batch) && p.emergence.equals(today)).toList();
       if (!up.isEmpty()) {
         notebook.emerge(today, batch, up.get(0).crop, up.size());
       }

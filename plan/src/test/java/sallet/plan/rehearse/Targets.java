@@ -32,8 +32,7 @@ final class Targets {
         .forEach(
             i -> {
               long start = System.nanoTime();
-              Score s =
-                  rehearsal.score(rehearsal.season(habit, i, () -> false).orElseThrow());
+              Score s = rehearsal.score(rehearsal.season(habit, i, () -> false).orElseThrow());
               double seconds = (System.nanoTime() - start) * 1e-9;
               append(
                   file,
@@ -77,13 +76,13 @@ final class Targets {
     };
   }
 
-  /** A setting as {@code usual}, {@code hard}, {@code regrowth-0.9}, {@code bowl-480}, each +margin. */
+  /**
+   * A setting as {@code usual}, {@code hard}, {@code regrowth-0.9}, {@code bowl-480}, each +margin.
+   */
   private static Rehearsal rehearsal(String text) {
     String[] parts = text.split("@", 2);
     OptionalDouble margin =
-        parts.length > 1
-            ? OptionalDouble.of(Double.parseDouble(parts[1]))
-            : OptionalDouble.empty();
+        parts.length > 1 ? OptionalDouble.of(Double.parseDouble(parts[1])) : OptionalDouble.empty();
     String setting = parts[0];
     double grams = setting.startsWith("bowl-") ? Double.parseDouble(setting.substring(5)) : 240;
     Hidden hidden = setting.equals("hard") ? Hidden.HARD : Hidden.USUAL;
