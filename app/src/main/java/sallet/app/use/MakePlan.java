@@ -20,6 +20,7 @@ import sallet.plan.Present;
 import sallet.plan.Sowing;
 import sallet.plan.SowingPlan;
 import sallet.plan.WhatIf;
+import sallet.plan.rehearse.Luck;
 import sallet.plan.linear.LinearSolver;
 
 /** What do I sow, move, pick and lift so that the bowl is full every week from now on? */
@@ -101,8 +102,9 @@ public final class MakePlan {
             wish.effort(),
             wish.solver());
     SowingPlan plan = Planner.plan(request, progress, cancelled);
+    progress.accept("Luck of the coming weeks");
     return new PlanAnswer(
-        plan,
+        Luck.told(plan, household, catalogue, present, now.learned()),
         standing.map(Stock::standing),
         last.map(l -> Changes.of(plan, l, now)).orElse(List.of()),
         wish.whatIf() ? whatIf(request, plan, wish, progress, cancelled) : List.of());
