@@ -93,12 +93,14 @@ class StandingTest {
   @Test
   void aBatchHalfMovedStandsInGroups() {
     StandingBatch batch = standing(batch().journal(), NURSERY + 2).batches().get(0);
-    assertThat(batch.groups()).extracting(StandingGroup::stage)
+    assertThat(batch.groups())
+        .extracting(StandingGroup::stage)
         .containsExactly(Stage.NURSERY, Stage.IN_CELL);
     assertThat(batch.groups()).extracting(StandingGroup::count).containsExactly(3, 1);
     assertThat(batch.emergence()).isEqualTo(Rows.date(UP));
     batch = standing(batch().journal(), BENCH).batches().get(0);
-    assertThat(batch.groups()).extracting(StandingGroup::stage)
+    assertThat(batch.groups())
+        .extracting(StandingGroup::stage)
         .containsExactly(Stage.BENCH, Stage.BENCH, Stage.NURSERY);
     assertThat(batch.plants()).isEqualTo(3);
   }
@@ -135,8 +137,7 @@ class StandingTest {
     StandingGroup after = pot(standing, "A1");
     assertThat(after.freshG().median()).isPositive();
     assertThat(after.picks().get(0).share()).isLessThanOrEqualTo(GrowingPlant.MOST_TAKEN);
-    assertThat(standing.learned().growthOf(MIZUNA).median())
-        .isGreaterThan(Spread.PRIOR.vigour());
+    assertThat(standing.learned().growthOf(MIZUNA).median()).isGreaterThan(Spread.PRIOR.vigour());
   }
 
   @Test
@@ -176,7 +177,8 @@ class StandingTest {
     double plantShift = Math.log(plant.vigour() / Spread.PRIOR.vigour());
     assertThat(cropShift / plantShift).isCloseTo(crop / all, within(1e-6));
     assertThat(learned.readings()).isEqualTo(1);
-    assertThat(standing.learned().bench().median()).isBetween(Spread.PRIOR.vigour(), learned.median());
+    assertThat(standing.learned().bench().median())
+        .isBetween(Spread.PRIOR.vigour(), learned.median());
   }
 
   @Test
@@ -230,24 +232,42 @@ class StandingTest {
   @TestFactory
   Stream<DynamicTest> contradictionsAreClearSentences() {
     return Stream.of(
-            told("more moved than sown", r -> r.day(9, Event.MOVE, A, 3, "nursery"),
-                "3 are moved to the nursery, but 2 of the 5 cells of mizuna-1 are left"),
-            told("picked before moved", r -> r.grams(15, Event.PICK, A, "A2", 5),
-                "no plant of mizuna-1 stands in A2 then"),
-            told("unknown batch", r -> r.day(9, Event.MOVE, "rocket-9", 1, "nursery"),
-                "nothing was sown under the name rocket-9 by then; batches so far: mizuna-1"),
-            told("before sowing", r -> r.day(-1, Event.LOST, A, 1, ""),
-                "nothing was sown under the name mizuna-1 by then; write its sow row first"),
-            told("sown twice", r -> r.day(30, Event.SOW, A, 2, ""),
-                "mizuna-1 was sown already on 2027-03-01; give every sowing a name of its own"),
-            told("pot taken", r -> r.day(22, Event.MOVE, A, 1, "A1"),
-                "A1 holds a plant of mizuna-1 already; write what became of it (lift or lost)"),
-            told("pots and plants differ", r -> r.day(22, Event.MOVE, A, 2, "A2"),
-                "1 pot is named for 2 plants; name one pot for each"),
-            told("too many come up", r -> r.day(6, Event.EMERGE, A, 4, ""),
-                "8 have come up of 5 seeds of mizuna-1; count only what is new"),
-            told("too many picked", r -> r.day(40, Event.LIFT, A, 5, ""),
-                "5 plants of mizuna-1, but 2 stand there; name one pot for each or leave the count out"));
+        told(
+            "more moved than sown",
+            r -> r.day(9, Event.MOVE, A, 3, "nursery"),
+            "3 are moved to the nursery, but 2 of the 5 cells of mizuna-1 are left"),
+        told(
+            "picked before moved",
+            r -> r.grams(15, Event.PICK, A, "A2", 5),
+            "no plant of mizuna-1 stands in A2 then"),
+        told(
+            "unknown batch",
+            r -> r.day(9, Event.MOVE, "rocket-9", 1, "nursery"),
+            "nothing was sown under the name rocket-9 by then; batches so far: mizuna-1"),
+        told(
+            "before sowing",
+            r -> r.day(-1, Event.LOST, A, 1, ""),
+            "nothing was sown under the name mizuna-1 by then; write its sow row first"),
+        told(
+            "sown twice",
+            r -> r.day(30, Event.SOW, A, 2, ""),
+            "mizuna-1 was sown already on 2027-03-01; give every sowing a name of its own"),
+        told(
+            "pot taken",
+            r -> r.day(22, Event.MOVE, A, 1, "A1"),
+            "A1 holds a plant of mizuna-1 already; write what became of it (lift or lost)"),
+        told(
+            "pots and plants differ",
+            r -> r.day(22, Event.MOVE, A, 2, "A2"),
+            "1 pot is named for 2 plants; name one pot for each"),
+        told(
+            "too many come up",
+            r -> r.day(6, Event.EMERGE, A, 4, ""),
+            "8 have come up of 5 seeds of mizuna-1; count only what is new"),
+        told(
+            "too many picked",
+            r -> r.day(40, Event.LIFT, A, 5, ""),
+            "5 plants of mizuna-1, but 2 stand there; name one pot for each or leave the count out"));
   }
 
   private static DynamicTest told(String name, Consumer<Rows> row, String sentence) {
@@ -268,8 +288,7 @@ class StandingTest {
     assertThat(standing.batches().get(0).groups()).hasSize(2);
     assertThat(standing.remarks())
         .containsExactly(
-            new Remark(
-                4, false, "2 rows from here on are dated after 2027-03-08 and not counted"));
+            new Remark(4, false, "2 rows from here on are dated after 2027-03-08 and not counted"));
   }
 
   @Test
@@ -318,16 +337,14 @@ class StandingTest {
         HiddenTruth.crops().stream().map(name -> CATALOGUE.find(name).orElseThrow()).toList();
     for (int seed = 0; seed < 20; seed++) {
       List<Entry> rows = new HiddenTruth(seed, 0, crops).journal().entries();
-      Standing asWritten =
-          Standing.of(new Journal(rows), CATALOGUE, PLACES, HiddenTruth.today());
+      Standing asWritten = Standing.of(new Journal(rows), CATALOGUE, PLACES, HiddenTruth.today());
       List<String> batches = new ArrayList<>(rows.stream().map(Entry::batch).distinct().toList());
       Collections.shuffle(batches, new Random(seed));
       List<Entry> shuffled =
           batches.stream()
               .flatMap(batch -> rows.stream().filter(row -> row.batch().equals(batch)))
               .toList();
-      Standing other =
-          Standing.of(new Journal(shuffled), CATALOGUE, PLACES, HiddenTruth.today());
+      Standing other = Standing.of(new Journal(shuffled), CATALOGUE, PLACES, HiddenTruth.today());
       assertThat(summary(other)).as("seed %d", seed).isEqualTo(summary(asWritten));
     }
   }

@@ -99,7 +99,10 @@ public final class JournalCsv {
     try {
       Path file = Path.of(name);
       if (!Files.isRegularFile(file)) {
-        String what = Files.isDirectory(file) ? "is a folder; name the journal in it" : "there is no such file; check its name and folder";
+        String what =
+            Files.isDirectory(file)
+                ? "is a folder; name the journal in it"
+                : "there is no such file; check its name and folder";
         faults.add("", 0, what);
         return Optional.empty();
       }
@@ -132,9 +135,7 @@ public final class JournalCsv {
     }
     List<CsvRecord> records = records(text.startsWith("\ufeff") ? text.substring(1) : text);
     List<Entry> entries = faults.isEmpty() ? entries(records) : List.of();
-    return faults.isEmpty()
-        ? new JournalFile.Good(new Journal(entries), warnings)
-        : faulty();
+    return faults.isEmpty() ? new JournalFile.Good(new Journal(entries), warnings) : faulty();
   }
 
   private List<CsvRecord> records(String text) {
@@ -162,11 +163,16 @@ public final class JournalCsv {
 
   private List<Entry> entries(List<CsvRecord> records) {
     if (records.isEmpty()) {
-      faults.add("", 0, "the file is empty; its first line names the columns: " + String.join(",", COLUMNS));
+      faults.add(
+          "",
+          0,
+          "the file is empty; its first line names the columns: " + String.join(",", COLUMNS));
       return List.of();
     }
     List<String> header =
-        records.get(0).getFields().stream().map(name -> name.strip().toLowerCase(Locale.ROOT)).toList();
+        records.get(0).getFields().stream()
+            .map(name -> name.strip().toLowerCase(Locale.ROOT))
+            .toList();
     checkHeader(header);
     if (!faults.isEmpty()) {
       return List.of();
@@ -178,7 +184,11 @@ public final class JournalCsv {
         continue;
       }
       if (one.getFieldCount() > header.size()) {
-        faults.add("", line, "has %d cells and the header %d; put a text with commas in quotation marks".formatted(one.getFieldCount(), header.size()));
+        faults.add(
+            "",
+            line,
+            "has %d cells and the header %d; put a text with commas in quotation marks"
+                .formatted(one.getFieldCount(), header.size()));
       } else {
         row.read(line, cells(header, one.getFields())).ifPresent(entries::add);
       }
@@ -189,7 +199,13 @@ public final class JournalCsv {
   private void checkHeader(List<String> header) {
     for (String needed : List.of("date", "event")) {
       if (!header.contains(needed)) {
-        faults.add("", 1, "the column \"" + needed + "\" is missing; the first line names the columns: " + String.join(",", COLUMNS));
+        faults.add(
+            "",
+            1,
+            "the column \""
+                + needed
+                + "\" is missing; the first line names the columns: "
+                + String.join(",", COLUMNS));
       }
     }
     for (int i = 0; i < header.size(); i++) {

@@ -93,8 +93,7 @@ final class JournalRow {
         }
         fault(text + " lies outside what is allowed (years 2000 to 2199)");
       } catch (DateTimeException e) {
-        fault(
-            Scalars.quoted(text) + " is not a date; write year, month and day like 2027-07-03");
+        fault(Scalars.quoted(text) + " is not a date; write year, month and day like 2027-07-03");
       }
       return Optional.empty();
     }
@@ -141,7 +140,9 @@ final class JournalRow {
       if (text.isEmpty()) {
         return OptionalInt.empty();
       }
-      if (!text.matches("\\d{1,7}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > MOST) {
+      if (!text.matches("\\d{1,7}")
+          || Integer.parseInt(text) < 1
+          || Integer.parseInt(text) > MOST) {
         fault(Scalars.quoted(text) + " is not a count; write a whole number from 1 on");
         return OptionalInt.empty();
       }
@@ -152,7 +153,11 @@ final class JournalRow {
       String text = text("place");
       if (text.isEmpty()) {
         if (event == Event.MOVE) {
-          fault("a move needs its place: nursery, or pots like " + pots.get(0) + "+" + pots.get(pots.size() - 1));
+          fault(
+              "a move needs its place: nursery, or pots like "
+                  + pots.get(0)
+                  + "+"
+                  + pots.get(pots.size() - 1));
         }
         return Optional.of(new Where.Anywhere());
       }
@@ -178,8 +183,7 @@ final class JournalRow {
         if (pot.isEmpty()) {
           fault(
               "%s is no pot of your bench; the first is %s, the last %s"
-                  .formatted(
-                      Scalars.quoted(part.strip()), pots.get(0), pots.get(pots.size() - 1)));
+                  .formatted(Scalars.quoted(part.strip()), pots.get(0), pots.get(pots.size() - 1)));
         } else if (named.contains(pot.get())) {
           fault("pot " + pot.get() + " is named twice");
         }

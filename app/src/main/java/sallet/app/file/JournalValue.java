@@ -75,9 +75,7 @@ record JournalValue(OptionalDouble base, Optional<String> fault) {
         return wrong(
             "the unit \"%s\" is not one of %s; leave it out%s"
                 .formatted(
-                    unit,
-                    event.word(),
-                    event.unit().isEmpty() ? "" : " or write " + event.unit()));
+                    unit, event.word(), event.unit().isEmpty() ? "" : " or write " + event.unit()));
       }
     }
     Range range = RANGES.get(event);

@@ -73,7 +73,9 @@ class JournalCsvTest {
             + "2027-01-10,lux,,,,A1+A2,,9000,lx,\n"
             + "2027-01-10,pot-mass,,,,A1,,812,g,\n";
     Journal journal = good(rows);
-    assertThat(journal.entries()).extracting(Entry::event).containsOnlyOnce(Event.SOW)
+    assertThat(journal.entries())
+        .extracting(Entry::event)
+        .containsOnlyOnce(Event.SOW)
         .contains(Event.values());
     assertThat(JournalCsv.write(journal.entries()).replace("\r\n", "\n")).isEqualTo(rows);
     assertThat(journal.entries().get(0).place()).isEqualTo(new Where.Cells(4));
@@ -134,7 +136,8 @@ class JournalCsvTest {
   @Test
   void anUnknownEventNamesTheKnownOnes() {
     assertThat(faults(HEADER + "2027-07-03,harvest,a,,1,A1,5,,,\n").get(0))
-        .startsWith("line 2: \"harvest\" is no event; the events are sow, emerge, move, pick, lift,")
+        .startsWith(
+            "line 2: \"harvest\" is no event; the events are sow, emerge, move, pick, lift,")
         .endsWith("lux, pot-mass");
   }
 
@@ -189,7 +192,6 @@ class JournalCsvTest {
         .contains("is a folder");
     Path latin = Files.write(folder.resolve("latin.csv"), new byte[] {(byte) 0xe4, 'b'});
     assertThat(JournalCsv.read(latin.toString(), HOUSE, CATALOGUE).toString()).contains("UTF-8");
-    assertThat(JournalCsv.read("a\0b", HOUSE, CATALOGUE).toString())
-        .contains("not a file name");
+    assertThat(JournalCsv.read("a\0b", HOUSE, CATALOGUE).toString()).contains("not a file name");
   }
 }

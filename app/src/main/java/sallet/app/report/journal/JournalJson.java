@@ -81,8 +81,7 @@ public final class JournalJson {
     group
         .lastPick()
         .ifPresent(
-            day ->
-                node.put("daysSinceLastPick", ChronoUnit.DAYS.between(day, standing.today())));
+            day -> node.put("daysSinceLastPick", ChronoUnit.DAYS.between(day, standing.today())));
     return node;
   }
 
@@ -124,9 +123,7 @@ public final class JournalJson {
     Band band = share.band();
     node.set(
         "now",
-        lot(share.now())
-            .put("low", thousandths(band.low()))
-            .put("high", thousandths(band.high())));
+        lot(share.now()).put("low", thousandths(band.low())).put("high", thousandths(band.high())));
     return node;
   }
 
