@@ -254,7 +254,7 @@ final class PlanDraft {
             .sum();
     double waste = served.wastedGrams() + cleared + discarded;
     int changes =
-        new Promises(instance)
+        new Promises(instance, courses)
             .changes(
                 lives.stream()
                     .collect(

@@ -163,12 +163,7 @@ public final class Planner {
       Deadline integer = new Deadline(effort.integer(), cancelled);
       WholePlants.Result whole =
           new WholePlants(instance, judge, exact, new SplittableRandom(SEED), progress)
-              .solve(
-                  new Promises(instance).kept(graphs.stream().map(g -> g.course).toList()),
-                  linear.bound(),
-                  worth,
-                  integer,
-                  effort.dives());
+              .solve(judge.promises().kept(), linear.bound(), worth, integer, effort.dives());
       steps.add(
           String.format(
               Locale.ROOT,

@@ -56,7 +56,12 @@ record WholePlan(Map<Life.Skeleton, Integer> counts, PickMix.Result mix, double 
     Judge(Instance instance, List<LifeGraph> graphs) {
       this.instance = instance;
       graphs.forEach(g -> this.graphs.put(g.course, g));
-      this.promises = new Promises(instance);
+      this.promises = new Promises(instance, graphs.stream().map(g -> g.course).toList());
+    }
+
+    /** What the last plan promised. */
+    Promises promises() {
+      return promises;
     }
 
     /**

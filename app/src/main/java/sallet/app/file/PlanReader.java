@@ -64,6 +64,9 @@ public final class PlanReader {
 
   private static void addGroups(List<LastPlan.Group> groups, JsonNode sowing, boolean standing) {
     for (JsonNode course : sowing.path("courses")) {
+      if (course.path("picks").isEmpty()) {
+        continue; // A spare plant: nothing was promised of it.
+      }
       groups.add(
           new LastPlan.Group(
               sowing.path("batch").asText(),

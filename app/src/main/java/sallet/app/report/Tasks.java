@@ -219,7 +219,7 @@ public final class Tasks {
             : c.lifted()
                 ? "Lift %s (%s, about %s)"
                     .formatted(pots, Words.spoken(s.crop()), Words.grams(grams))
-                : "Clear %s (%s, no bowl needs it%s)"
+                : "Clear %s (%s, no longer needed%s)"
                     .formatted(pots, Words.spoken(s.crop()), thrownAway(c));
     add(
         LEAVE_POT,
