@@ -18,6 +18,7 @@ import sallet.plan.linear.LinearSolver;
  * @param takenCells for each slot the cells they take
  * @param inHandGrams edible grams of each crop picked for the first bowl or left in the fridge
  * @param promises what the last plan meant to do
+ * @param changePoints what a plant sown, moved or lifted otherwise costs
  * @param vigour factor on assimilation of each crop
  * @param margin factor on demand
  * @param firstBowl first bowl that anything can serve; the number of bowls when there is none
@@ -33,6 +34,7 @@ record Instance(
     List<Integer> takenCells,
     List<Double> inHandGrams,
     List<Present.Promise> promises,
+    double changePoints,
     List<Double> vigour,
     double margin,
     int firstBowl,
@@ -64,6 +66,7 @@ record Instance(
         takenCells,
         inHandGrams,
         promises,
+        changePoints,
         vigour,
         margin,
         bowl,

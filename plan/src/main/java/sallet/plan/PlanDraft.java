@@ -265,7 +265,7 @@ final class PlanDraft {
             + Weights.ONE_KIND * served.excessGrams()
             + Weights.CARRIED * served.carriedGrams()
             + Weights.SEED * seeds
-            + Weights.CHANGE * changes;
+            + instance.changePoints() * changes;
     return new SowingPlan.Objective(
         value,
         bound,

@@ -68,8 +68,8 @@ final class Promises {
     plants.forEach(
         (batch, promised) -> {
           int row = programme.row(promised, promised);
-          programme.set(row, programme.column(Weights.CHANGE), -1);
-          programme.set(row, programme.column(Weights.CHANGE), 1);
+          programme.set(row, programme.column(instance.changePoints()), -1);
+          programme.set(row, programme.column(instance.changePoints()), 1);
           rows.put(batch, row);
         });
     return rows;

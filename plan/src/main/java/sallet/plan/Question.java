@@ -82,6 +82,7 @@ final class Question {
         takenCells(present, calendar),
         names.stream().map(n -> present.inHandGrams().getOrDefault(n, 0.0)).toList(),
         present.promises(),
+        present.firm() ? Weights.FIRM_CHANGE : Weights.CHANGE,
         names.stream().map(n -> present.growthFactors().getOrDefault(n, VIGOUR)).toList(),
         request.margin(),
         0,

@@ -80,7 +80,7 @@ record WholePlan(Map<Life.Skeleton, Integer> counts, PickMix.Result mix, double 
     private double fixedPoints(Map<Life.Skeleton, Integer> counts) {
       FreePlaces free = new FreePlaces(instance);
       counts.forEach(free::take);
-      double points = Weights.CHANGE * promises.changes(counts);
+      double points = instance.changePoints() * promises.changes(counts);
       for (int s = 0; s < instance.standing().size(); s++) {
         points += free.standing(s) * instance.standing().get(s).discardPoints();
       }

@@ -50,7 +50,8 @@ public final class PlanReader {
       Map<String, Double> factors = new LinkedHashMap<>();
       root.path("learned")
           .forEach(l -> factors.put(l.path("crop").asText(), l.path("growthFactor").asDouble()));
-      return new LastPlan(date(root, "from"), groups, grams, factors);
+      return new LastPlan(
+          date(root, "from"), groups, grams, factors, root.path("basis").asText(""));
     } catch (JsonProcessingException | DateTimeParseException e) {
       throw new Unreadable("it is no plan; give a file that sallet plan --json printed");
     } catch (NoSuchFileException e) {

@@ -79,6 +79,9 @@ public final class MakePlan {
         standing
             .map(Stock::standing)
             .orElseGet(() -> Standing.of(Journal.EMPTY, catalogue, household, wish.from()));
+    String basis =
+        Integer.toHexString(household.toString().hashCode())
+            + standing.map(s -> "-" + s.journal().until(wish.from()).fingerprint()).orElse("");
     Present present =
         standing.isEmpty() && last.isEmpty()
             ? Present.NOTHING
@@ -87,7 +90,8 @@ public final class MakePlan {
                 standing.map(Stock::journal).orElse(Journal.EMPTY),
                 household,
                 catalogue,
-                last.map(l -> l.promises(now)).orElse(List.of()));
+                last.map(l -> l.promises(now)).orElse(List.of()),
+                last.filter(l -> l.basis().equals(basis)).isPresent());
     Planner.Request request =
         new Planner.Request(
             household,
@@ -104,6 +108,7 @@ public final class MakePlan {
     return new PlanAnswer(
         plan,
         standing.map(Stock::standing),
+        basis,
         last.map(l -> Changes.of(plan, l, now)).orElse(List.of()),
         wish.whatIf() ? whatIf(request, plan, wish, progress, cancelled) : List.of());
   }
