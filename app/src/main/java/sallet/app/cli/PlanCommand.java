@@ -1,32 +1,32 @@
 package sallet.app.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import sallet.app.file.Fault;
 import sallet.app.file.HouseholdFile;
-import sallet.app.file.HouseholdReader;
+import sallet.app.file.JournalCsv;
+import sallet.app.file.JournalFile;
+import sallet.app.file.PlanReader;
 import sallet.app.report.BenchLight;
+import sallet.app.report.PlanAnswer;
 import sallet.app.report.PlanFiles;
 import sallet.app.report.PlanJson;
 import sallet.app.report.PlanText;
 import sallet.app.use.MakePlan;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
+import sallet.learn.Remark;
+import sallet.learn.Standing;
 import sallet.light.RoomLight;
+import sallet.plan.LastPlan;
 import sallet.plan.NoPlan;
 import sallet.plan.SowingPlan;
+import sallet.plan.linear.LinearSolver;
 
 /** {@code sallet plan}: what to sow, move on and pick, week by week. */
 @Command(
@@ -36,12 +36,7 @@ import sallet.plan.SowingPlan;
         "%nReads a household file and prints the tasks and the bowls of the coming weeks.",
     sortOptions = false,
     mixinStandardHelpOptions = true)
-final class PlanCommand implements Callable<Integer> {
-  private final Terminal terminal;
-
-  @Parameters(paramLabel = "FILE", description = "The household file (YAML).")
-  private String file = "";
-
+final class PlanCommand extends HouseholdCommand {
   @Option(
       names = "--today",
       paramLabel = "DATE",
@@ -58,9 +53,10 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--margin",
       paramLabel = "X",
-      defaultValue = "1.15",
-      description = "Plan for X times the demand, 0.5 to 2. Default: ${DEFAULT-VALUE}.")
-  private String margin = "";
+      description =
+          "Plan for X times the demand, 0.5 to 2. Default: 1.15, more when a journal shows that"
+              + " picked plants regrow below forecast.")
+  private @Nullable String margin;
 
   @Option(
       names = "--seconds",
@@ -78,112 +74,137 @@ final class PlanCommand implements Callable<Integer> {
               + " same plan.")
   private String effort = "";
 
-  @Option(names = "--json", description = "Print JSON instead of text, faults too.")
-  private boolean json;
+  @Option(
+      names = "--journal",
+      paramLabel = "FILE.csv",
+      description =
+          "Plan from what stands by this journal, and with what it teaches; docs/journal.md lists"
+              + " the columns.")
+  private @Nullable String journal;
 
   @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Also write a page, a calendar, JSON and a task table into this folder.")
-  private @Nullable String out;
+      names = "--last-plan",
+      paramLabel = "FILE.json",
+      description =
+          "The last plan as printed with --json: change little of what it promised for the coming"
+              + " two weeks, and say what changed and why.")
+  private @Nullable String lastPlan;
+
+  @Option(
+      names = "--what-if",
+      description =
+          "Also ask what limits the bowl: the question again with one more pot, cell or nursery"
+              + " place, more light, one person more, one crop less.")
+  private boolean whatIf;
+
+  @Option(
+      names = "--solver",
+      paramLabel = "NAME",
+      defaultValue = "native",
+      description =
+          "Who solves the linear programmes: native (fast) or java (slower, for every system)."
+              + " Default: ${DEFAULT-VALUE}.")
+  private String solver = "";
 
   PlanCommand(Terminal terminal) {
-    this.terminal = terminal;
+    super(terminal);
   }
 
   @Override
-  public Integer call() {
-    Answer answer = new Answer(terminal, json);
-    CallReader call = new CallReader();
+  Work options(CallReader call, Optional<HouseholdFile.Good> file) {
     int bowls = call.whole("--weeks", weeks, 1, 52);
-    double factor = call.number("--margin", margin, 0.5, 2);
+    Optional<Double> factor =
+        Optional.ofNullable(margin).map(m -> call.number("--margin", m, 0.5, 2));
     double time = call.number("--seconds", seconds, 1, 3600);
     int dives = call.whole("--effort", effort, 0, 10_000);
+    LinearSolver by = solver(call);
     Optional<LocalDate> given = Optional.ofNullable(today).flatMap(t -> call.date("--today", t));
-    Optional<Path> folder = Optional.ofNullable(out).flatMap(dir -> folder(call, dir));
-    HouseholdFile read = read(new HouseholdReader(Catalogue.builtIn()));
-    List<Fault> faults = new ArrayList<>(call.faults());
-    if (read instanceof HouseholdFile.Faulty faulty) {
-      faults.addAll(faulty.faults());
-    }
-    if (!faults.isEmpty() || !(read instanceof HouseholdFile.Good good)) {
-      return answer.refuse(ExitStatus.WRONG_INPUT, file, faults).code();
-    }
-    Household household = good.household();
-    Catalogue catalogue = good.catalogue();
-    LocalDate from = given.orElseGet(() -> clockDate(household));
-    MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives);
-    try (Interrupt interrupt = new Interrupt()) {
-      SowingPlan plan =
-          MakePlan.of(
-              household,
-              catalogue,
-              wish,
-              step -> terminal.err().println(step + " ..."),
-              interrupt::asked);
-      return tell(plan, household, catalogue, folder, answer).code();
-    } catch (NoPlan e) {
-      String why = Optional.ofNullable(e.getMessage()).orElse("there is no plan");
-      return answer.refuse(ExitStatus.NO_ANSWER, "", List.of(new Fault("", 0, why))).code();
-    }
-  }
-
-  private HouseholdFile read(HouseholdReader reader) {
-    try {
-      return reader.read(Path.of(file));
-    } catch (InvalidPathException e) {
-      return new HouseholdFile.Faulty(
-          List.of(new Fault("", 0, "this is not a file name; check it for odd signs")));
-    }
-  }
-
-  private LocalDate clockDate(Household household) {
-    LocalDate date = LocalDate.now(terminal.clock().withZone(household.place().timeZone()));
-    terminal.err().println("Today is " + date + " by the clock; --today sets another day.");
-    return date;
-  }
-
-  private static Optional<Path> folder(CallReader call, String dir) {
-    try {
-      Path folder = Files.createDirectories(Path.of(dir));
-      if (Files.isWritable(folder)) {
-        return Optional.of(folder);
+    Optional<LastPlan> last = Optional.ofNullable(lastPlan).flatMap(name -> lastPlan(call, name));
+    return good -> {
+      LocalDate from = given.orElseGet(() -> today(good.household(), "--today"));
+      MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives, by, whatIf);
+      if (journal == null) {
+        return plan(good, wish, Optional.empty(), last);
       }
-    } catch (IOException | InvalidPathException e) {
-      // Told below, like a folder that cannot be written into.
+      JournalFile rows = JournalCsv.read(journal, good.household(), good.catalogue());
+      return rows instanceof JournalFile.Good known
+          ? plan(good, wish, known, last)
+          : refuse(journal, ((JournalFile.Faulty) rows).faults());
+    };
+  }
+
+  private LinearSolver solver(CallReader call) {
+    return switch (solver) {
+      case "native" -> LinearSolver.NATIVE;
+      case "java" -> LinearSolver.JAVA;
+      default -> {
+        call.fault("--solver", "\"" + solver + "\" is no solver; choose native or java");
+        yield LinearSolver.NATIVE;
+      }
+    };
+  }
+
+  private static Optional<LastPlan> lastPlan(CallReader call, String name) {
+    try {
+      return Optional.of(PlanReader.read(name));
+    } catch (PlanReader.Unreadable e) {
+      call.fault("--last-plan", "\"" + name + "\": " + e.getMessage());
+      return Optional.empty();
     }
-    call.fault("--out", "\"" + dir + "\" is no folder that can be written into; name another");
-    return Optional.empty();
+  }
+
+  private ExitStatus plan(
+      HouseholdFile.Good file, MakePlan.Wish wish, JournalFile.Good rows, Optional<LastPlan> last) {
+    rows.warnings().forEach(w -> progress("Line " + w.line() + ": " + w.sentence()));
+    Standing standing =
+        Standing.of(rows.journal(), file.catalogue(), file.household(), wish.from());
+    if (standing.contradicts()) {
+      return refuse(
+          Optional.ofNullable(journal).orElse(""),
+          standing.remarks().stream()
+              .filter(Remark::contradiction)
+              .map(r -> new Fault("", r.line(), r.sentence()))
+              .toList());
+    }
+    return plan(file, wish, Optional.of(new MakePlan.Stock(standing, rows.journal())), last);
+  }
+
+  private ExitStatus plan(
+      HouseholdFile.Good file,
+      MakePlan.Wish wish,
+      Optional<MakePlan.Stock> stock,
+      Optional<LastPlan> last) {
+    Household household = file.household();
+    Catalogue catalogue = file.catalogue();
+    try (Interrupt interrupt = new Interrupt()) {
+      try {
+        PlanAnswer answer =
+            MakePlan.of(
+                household,
+                catalogue,
+                wish,
+                stock,
+                last,
+                step -> progress(step + " ..."),
+                interrupt::asked);
+        return interrupt.ended(
+            tell(
+                new Report(
+                    () -> PlanText.of(answer, household, catalogue),
+                    () -> PlanJson.of(answer, household, catalogue),
+                    () ->
+                        PlanFiles.of(
+                            answer, household, catalogue, benchLight(answer.plan(), household)))));
+      } catch (NoPlan e) {
+        String why = Optional.ofNullable(e.getMessage()).orElse("there is no plan");
+        return interrupt.ended(refuse(ExitStatus.NO_ANSWER, List.of(why)));
+      }
+    }
   }
 
   private static BenchLight benchLight(SowingPlan plan, Household household) {
     LocalDate last = plan.weeks().get(plan.weeks().size() - 1).bowlDay();
     int days = (int) ChronoUnit.DAYS.between(plan.from(), last) + 1;
     return BenchLight.ofPots(household, RoomLight.atPots(household, plan.from(), days));
-  }
-
-  private ExitStatus tell(
-      SowingPlan plan,
-      Household household,
-      Catalogue catalogue,
-      Optional<Path> folder,
-      Answer answer) {
-    if (folder.isPresent()) {
-      try {
-        PlanFiles.write(folder.get(), plan, household, catalogue, benchLight(plan, household));
-        terminal.err().println("Wrote the page, calendar, JSON and task table to " + out);
-      } catch (IOException e) {
-        String sentence = "\"" + out + "\" cannot be written into; check its rights and free space";
-        return answer.refuse(ExitStatus.WRONG_INPUT, "", List.of(new Fault("--out", 0, sentence)));
-      }
-    }
-    terminal
-        .out()
-        .print(
-            json
-                ? PlanJson.of(plan, household, catalogue)
-                : PlanText.of(plan, household, catalogue));
-    terminal.out().flush();
-    return ExitStatus.DONE;
   }
 }

@@ -3,6 +3,7 @@ package sallet.app.file;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.IOException;
 import java.io.InputStream;
@@ -144,8 +145,8 @@ public final class JournalCsv {
     try (CsvReader<CsvRecord> csv =
         CsvReader.builder()
             .fieldSeparator(separator)
-            .allowMissingFields(true)
-            .allowExtraFields(true)
+            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+            .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
             .ofCsvRecord(text)) {
       List<CsvRecord> records = csv.stream().toList();
       if (text.chars().filter(c -> c == '"').count() % 2 == 0) {
