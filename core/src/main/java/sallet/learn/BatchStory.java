@@ -187,7 +187,11 @@ final class BatchStory {
     List<PlantStory> waiting = plants.stream().filter(PlantStory::inNursery).toList();
     int fromCells = Math.max(0, pots.size() - waiting.size());
     if (e.count().orElse(pots.size()) != pots.size()) {
-      contradict(e, "%s for %s; name one pot for each", pots(pots.size()), PlantChoice.plants(e.count().orElse(0)));
+      contradict(
+          e,
+          "%s for %s; name one pot for each",
+          pots(pots.size()),
+          PlantChoice.plants(e.count().orElse(0)));
     } else if (fromCells > cellsLeft()) {
       contradict(
           e,

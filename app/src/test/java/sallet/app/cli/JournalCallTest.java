@@ -143,14 +143,27 @@ class JournalCallTest {
     Path plan = folder.resolve("plan");
     Call planned =
         Call.of(
-            "plan", house.toString(), "--today", "2026-11-28", "--weeks", "10", "--effort", "1",
-            "--out", plan.toString());
+            "plan",
+            house.toString(),
+            "--today",
+            "2026-11-28",
+            "--weeks",
+            "10",
+            "--effort",
+            "1",
+            "--out",
+            plan.toString());
     assertThat(planned.status()).as(planned.err()).isZero();
     for (String today : new String[] {"2026-12-31", "2027-01-16", "2027-03-01"}) {
       Call call =
           Call.of(
-              "journal", house.toString(), "--journal", plan.resolve("tasks.csv").toString(),
-              "--today", today, "--json");
+              "journal",
+              house.toString(),
+              "--journal",
+              plan.resolve("tasks.csv").toString(),
+              "--today",
+              today,
+              "--json");
       assertThat(call.status()).as(call.out()).isZero();
       JsonNode now = valid(call.out()).path("learned").path("growth").path("now");
       assertThat(now.path("median").asDouble()).isBetween(0.84, 0.86);
