@@ -185,12 +185,15 @@ final class PlanDraft {
   private String batchName(Course c) {
     LocalDate day = instance.calendar().slot(c.sowSlot);
     String crop = c.crop.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    return String.format(
-        Locale.ROOT,
-        "%s-%02d-%02d",
-        crop.replaceAll("(^-)|(-$)", ""),
-        day.getMonthValue(),
-        day.getDayOfMonth());
+    String name =
+        String.format(
+            Locale.ROOT,
+            "%s-%02d-%02d",
+            crop.replaceAll("(^-)|(-$)", ""),
+            day.getMonthValue(),
+            day.getDayOfMonth());
+    boolean taken = instance.standing().stream().anyMatch(s -> s.batch().equals(name));
+    return taken ? name + "-more" : name;
   }
 
   private Sowing.Course course(BlendedLife life, List<String> pots) {
