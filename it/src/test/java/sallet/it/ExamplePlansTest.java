@@ -14,6 +14,7 @@ import sallet.household.Household;
 import sallet.plan.BowlWeek;
 import sallet.plan.SowingPlan;
 import sallet.plan.check.PlanChecker;
+import sallet.plan.linear.LinearSolver;
 
 /** The example households get full bowls, by plans that a second opinion finds valid. */
 class ExamplePlansTest {
@@ -29,7 +30,7 @@ class ExamplePlansTest {
         MakePlan.of(
             household,
             catalogue,
-            new MakePlan.Wish(LocalDate.of(2026, 11, 25), 26, 1.15, 8, 0),
+            new MakePlan.Wish(LocalDate.of(2026, 11, 25), 26, 1.15, 8, 0, LinearSolver.NATIVE),
             step -> {},
             () -> false);
     assertThat(PlanChecker.check(plan, household, catalogue)).isEmpty();

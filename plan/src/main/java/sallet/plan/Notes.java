@@ -17,6 +17,10 @@ final class Notes {
   /** Daily light below which hardly anything grows, mol/m²/d. Judgement. */
   private static final double DARK_DLI_MOL = 2;
 
+  private static final String NO_NATIVE_SOLVER =
+      "The fast solver has no library for this system; the slower one in plain Java found the plan,"
+          + " so it may be less good for the time it took.";
+
   private final Instance instance;
   private final List<Course> courses;
 
@@ -29,6 +33,9 @@ final class Notes {
     List<String> notes = new ArrayList<>();
     notes.add(emptyBench(sowings));
     darkness().ifPresent(notes::add);
+    if (instance.solver().usable() != instance.solver()) {
+      notes.add(NO_NATIVE_SOLVER);
+    }
     if (!instance.household().room().windows().isEmpty()) {
       notes.addAll(PlaceClimate.of(instance.household().place()).notes());
     }

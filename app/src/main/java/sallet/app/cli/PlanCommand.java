@@ -18,6 +18,7 @@ import sallet.household.Household;
 import sallet.light.RoomLight;
 import sallet.plan.NoPlan;
 import sallet.plan.SowingPlan;
+import sallet.plan.linear.LinearSolver;
 
 /** {@code sallet plan}: what to sow, move on and pick, week by week. */
 @Command(
@@ -64,6 +65,15 @@ final class PlanCommand extends HouseholdCommand {
               + " same plan.")
   private String effort = "";
 
+  @Option(
+      names = "--solver",
+      paramLabel = "NAME",
+      defaultValue = "native",
+      description =
+          "Who solves the linear programmes: native (fast) or java (slower, nothing native is"
+              + " loaded). Default: ${DEFAULT-VALUE}.")
+  private String solver = "";
+
   PlanCommand(Terminal terminal) {
     super(terminal);
   }
@@ -74,10 +84,11 @@ final class PlanCommand extends HouseholdCommand {
     double factor = call.number("--margin", margin, 0.5, 2);
     double time = call.number("--seconds", seconds, 1, 3600);
     int dives = call.whole("--effort", effort, 0, 10_000);
+    LinearSolver linear = call.oneOf("--solver", solver, LinearSolver.class);
     Optional<LocalDate> given = Optional.ofNullable(today).flatMap(t -> call.date("--today", t));
     return good -> {
       LocalDate from = given.orElseGet(() -> today(good.household(), "--today"));
-      return plan(good, new MakePlan.Wish(from, bowls, factor, time, dives));
+      return plan(good, new MakePlan.Wish(from, bowls, factor, time, dives, linear));
     };
   }
 

@@ -8,7 +8,9 @@ import sallet.crop.Catalogue;
 import sallet.household.Household;
 import sallet.plan.Effort;
 import sallet.plan.Planner;
+import sallet.plan.Present;
 import sallet.plan.SowingPlan;
+import sallet.plan.linear.LinearSolver;
 
 /** What do I sow so that the bowl is full every week from now on? */
 public final class MakePlan {
@@ -23,8 +25,10 @@ public final class MakePlan {
    * @param seconds time to think, at least 1
    * @param dives searches for whole plants to make without a clock, so that the same question gets
    *     the same plan; 0 to go by the clock
+   * @param solver who solves the linear programmes
    */
-  public record Wish(LocalDate from, int weeks, double margin, double seconds, int dives) {
+  public record Wish(
+      LocalDate from, int weeks, double margin, double seconds, int dives, LinearSolver solver) {
     private Effort effort() {
       return dives > 0
           ? Effort.counted(dives)
@@ -47,7 +51,14 @@ public final class MakePlan {
       BooleanSupplier cancelled) {
     return Planner.plan(
         new Planner.Request(
-            household, catalogue, wish.from(), wish.weeks(), wish.margin(), wish.effort()),
+            household,
+            catalogue,
+            wish.from(),
+            wish.weeks(),
+            wish.margin(),
+            Present.NOTHING,
+            wish.effort(),
+            wish.solver()),
         progress,
         cancelled);
   }

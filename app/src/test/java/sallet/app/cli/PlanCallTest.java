@@ -77,6 +77,16 @@ class PlanCallTest {
   }
 
   @Test
+  void theSolverInPlainJavaPlansToo() throws IOException {
+    Call call =
+        Call.of("plan", file(SMALL + LAMP), "--weeks=8", "--effort=1", "--solver=java", "--json");
+
+    JsonNode plan = new ObjectMapper().readTree(call.out());
+    assertThat(call.status()).as(call.err()).isZero();
+    assertThat(plan.path("sowings").size()).isPositive();
+  }
+
+  @Test
   void withoutLightThereIsNoAnswer() throws IOException {
     Call call = Call.of("plan", file(SMALL + DARK), "--today", "2026-11-28");
 
@@ -106,6 +116,7 @@ class PlanCallTest {
         "--weeks=many | --weeks: \"many\" is not a whole number; write one from 1 to 52",
         "--margin=3 | --margin: 3 lies outside what is allowed (0.5 to 2)",
         "--margin=1,2 | --margin: \"1,2\" is not a number; write one from 0.5 to 2 with a decimal point",
+        "--solver=fast | --solver: \"fast\" is not known; write native or java",
         "--seconds=0 | --seconds: 0 lies outside what is allowed (1 to 3600)",
         "--today=28.11.2026 | --today: \"28.11.2026\" is not a date; write year, month and day like 2027-07-03",
         "--today=1999-11-28 | --today: 1999-11-28 lies outside what is allowed (years 2000 to 2199)",
