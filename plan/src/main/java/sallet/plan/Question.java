@@ -108,12 +108,7 @@ final class Question {
 
   /** The crops wanted, or all that can be planned, without those avoided. */
   static List<Crop> crops(CropWishes wishes, Catalogue catalogue) {
-    List<Crop> avoided = wishes.avoid().stream().flatMap(n -> catalogue.find(n).stream()).toList();
-    List<Crop> wanted =
-        wishes.want().isEmpty()
-            ? catalogue.all()
-            : wishes.want().stream().flatMap(n -> catalogue.find(n).stream()).distinct().toList();
-    return wanted.stream().filter(Crop::plannable).filter(c -> !avoided.contains(c)).toList();
+    return catalogue.wanted(wishes);
   }
 
   /**
