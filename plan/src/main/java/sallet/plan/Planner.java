@@ -19,10 +19,6 @@ public final class Planner {
 
   private static final long SEED = 1;
   private static final int MOST_WEEKS = 52;
-  private static final String NO_NATIVE_SOLVER =
-      "The fast solver has no library for this system; the plan was found by the slower one in plain"
-          + " Java, so it may be less good for the time it took.";
-
   private static final double LEAST_MARGIN = 0.5;
   private static final double MOST_MARGIN = 2;
 
@@ -125,8 +121,7 @@ public final class Planner {
     NoAnswer.checkReach(courses, instance);
     progress.accept(String.format(Locale.ROOT, "%d ways to sow and move on", courses.size()));
     List<LifeGraph> graphs = courses.parallelStream().map(LifeGraph::new).toList();
-    SowingPlan plan = solve(instance, graphs, request.effort(), clock, cancelled, progress);
-    return instance.solver() == request.solver() ? plan : plan.noting(NO_NATIVE_SOLVER);
+    return solve(instance, graphs, request.effort(), clock, cancelled, progress);
   }
 
   private static SowingPlan solve(

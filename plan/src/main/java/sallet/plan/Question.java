@@ -84,7 +84,7 @@ final class Question {
         names.stream().map(n -> present.growthFactors().getOrDefault(n, VIGOUR)).toList(),
         request.margin(),
         0,
-        request.solver().usable());
+        request.solver());
   }
 
   private static Crop learned(Crop crop, Present present) {

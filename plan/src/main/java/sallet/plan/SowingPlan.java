@@ -52,22 +52,6 @@ public record SowingPlan(
     return Stream.concat(standing.stream(), sowings.stream()).toList();
   }
 
-  /** The same plan with one more note. */
-  SowingPlan noting(String note) {
-    return new SowingPlan(
-        from,
-        taskDays,
-        margin,
-        weeks,
-        standing,
-        sowings,
-        objective,
-        solver,
-        groups,
-        marginals,
-        Stream.concat(notes.stream(), Stream.of(note)).toList());
-  }
-
   /**
    * Advice for one pot at the next bowl.
    *
