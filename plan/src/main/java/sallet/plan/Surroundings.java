@@ -1,6 +1,7 @@
 package sallet.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import sallet.crop.PlaceDays;
@@ -36,6 +37,18 @@ record Surroundings(
         new Stay(sown, nursery, cellCm2),
         new Stay(toNursery, nursery, placeCm2),
         new Stay(toBench, pots.days(), pots.siteCm2()));
+  }
+
+  /** The stays of plants until today. */
+  List<Stay> stays(Present.Plants plants, int group) {
+    List<Stay> stays = new ArrayList<>();
+    stays.add(new Stay(plants.sown(), nursery, cellCm2));
+    plants.toNursery().ifPresent(day -> stays.add(new Stay(day, nursery, placeCm2)));
+    plants
+        .toBench()
+        .ifPresent(
+            day -> stays.add(new Stay(day, groups.get(group).days(), groups.get(group).siteCm2())));
+    return stays;
   }
 
   /** The group a pot belongs to, or -1. */
