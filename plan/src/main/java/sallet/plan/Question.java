@@ -86,7 +86,7 @@ final class Question {
         names.stream().map(n -> present.growthFactors().getOrDefault(n, VIGOUR)).toList(),
         request.margin(),
         0,
-        request.solver().usable());
+        request.solver());
   }
 
   /** Pots held by plants the plan knows nothing of or that have no growth model. */
