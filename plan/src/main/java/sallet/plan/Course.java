@@ -61,6 +61,9 @@ final class Course {
   /** Position of the first of these bowls on which leaves may be picked. */
   final int firstPick;
 
+  /** Last day the plant may stand: it is over age then or near to running to seed. */
+  final LocalDate lastDay;
+
   /** Whether the plant could go on standing after the last bowl of the plan. */
   private final boolean outlivesPlan;
 
@@ -102,6 +105,7 @@ final class Course {
     this.parameters = crop.growth().orElseThrow();
     this.rule = crop.harvest().orElseThrow();
     this.start = grown.start;
+    this.lastDay = grown.lastDay;
     this.grownDays = steps.standing != NEW && instance.standing().get(steps.standing).up() ? 1 : 0;
     this.days = grown.days;
     this.bowls = grown.bowls;
@@ -128,14 +132,21 @@ final class Course {
     final PlantDay[] days;
     final int[] bowls;
     final boolean outlivesPlan;
+    final LocalDate lastDay;
 
     private Grown(
-        LocalDate firstDay, PlantState start, PlantDay[] days, int[] bowls, boolean outlivesPlan) {
+        LocalDate firstDay,
+        PlantState start,
+        PlantDay[] days,
+        int[] bowls,
+        boolean outlivesPlan,
+        LocalDate lastDay) {
       this.firstDay = firstDay;
       this.start = start;
       this.days = days;
       this.bowls = bowls;
       this.outlivesPlan = outlivesPlan;
+      this.lastDay = lastDay;
     }
 
     static Grown of(
@@ -164,7 +175,7 @@ final class Course {
               until);
       int lived = Math.min(life.length, (int) ChronoUnit.DAYS.between(steps.emergence, firstDay));
       return new Grown(
-          firstDay, start, Arrays.copyOfRange(life, lived, life.length), bowls, outlives);
+          firstDay, start, Arrays.copyOfRange(life, lived, life.length), bowls, outlives, last);
     }
   }
 

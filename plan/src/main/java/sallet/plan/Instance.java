@@ -17,6 +17,7 @@ import sallet.plan.linear.LinearSolver;
  * @param standing plants that stand already
  * @param takenCells for each slot the cells they take
  * @param inHandGrams edible grams of each crop picked for the first bowl or left in the fridge
+ * @param promises what the last plan meant to do
  * @param vigour factor on assimilation of each crop
  * @param margin factor on demand
  * @param firstBowl first bowl that anything can serve; the number of bowls when there is none
@@ -31,11 +32,13 @@ record Instance(
     List<StandingPlants> standing,
     List<Integer> takenCells,
     List<Double> inHandGrams,
+    List<Present.Promise> promises,
     List<Double> vigour,
     double margin,
     int firstBowl,
     LinearSolver solver) {
   Instance {
+    promises = List.copyOf(promises);
     vigour = List.copyOf(vigour);
     crops = List.copyOf(crops);
     standing = List.copyOf(standing);
@@ -45,8 +48,12 @@ record Instance(
 
   /** The same question, knowing what its courses can serve. */
   Instance reaching(List<Course> courses) {
-    int first = Courses.firstBowl(courses, calendar.bowls());
     boolean something = inHandGrams.stream().anyMatch(g -> g > 0);
+    return from(something ? 0 : Courses.firstBowl(courses, calendar.bowls()));
+  }
+
+  /** The same question with a first bowl that counts. */
+  Instance from(int bowl) {
     return new Instance(
         household,
         crops,
@@ -56,9 +63,10 @@ record Instance(
         standing,
         takenCells,
         inHandGrams,
+        promises,
         vigour,
         margin,
-        something ? 0 : first,
+        bowl,
         solver);
   }
 

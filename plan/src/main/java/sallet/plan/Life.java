@@ -85,6 +85,15 @@ final class Life {
     return clearedGrams;
   }
 
+  /** How often leaves are picked from the standing plant. */
+  int leafPicks() {
+    int n = 0;
+    for (int t = 0; t < end(); t++) {
+      n += grams[t] > 0 ? 1 : 0;
+    }
+    return n;
+  }
+
   /** Position of the end among the bowls of the course. */
   int end() {
     return picks.length() - 1;

@@ -117,7 +117,7 @@ final class LifeGraph {
         for (int a = 0; a < SHARES.length; a++) {
           int to = next[node * SHARES.length + a];
           if (to != NONE) {
-            best = Math.max(best, pickWorth(node, a, price) - wait + value[to]);
+            best = Math.max(best, pickWorth(node, a, offer, price) - wait + value[to]);
           }
         }
         value[node] = best;
@@ -132,8 +132,8 @@ final class LifeGraph {
   }
 
   /** Highest worth of a pick at a node. */
-  private double pickWorth(int node, int a, double price) {
-    return share(node, a, price) * worth(node, price);
+  private double pickWorth(int node, int a, Offer offer, double price) {
+    return a == 0 ? 0 : share(node, a, price) * worth(node, price) - offer.pickCost;
   }
 
   /** The share the graph credits to a pick: most, or fewest where one more gram only costs. */
@@ -174,7 +174,8 @@ final class LifeGraph {
     for (int a = 0; a < SHARES.length; a++) {
       int to = next[node * SHARES.length + a];
       if (to != NONE
-          && pickWorth(node, a, offer.freshPrice[t]) - offer.wait[t] + value[to] >= value[node]) {
+          && pickWorth(node, a, offer, offer.freshPrice[t]) - offer.wait[t] + value[to]
+              >= value[node]) {
         return a;
       }
     }

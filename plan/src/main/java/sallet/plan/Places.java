@@ -2,6 +2,8 @@ package sallet.plan;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import sallet.plan.linear.LinearProgramme;
 
 /**
@@ -12,15 +14,20 @@ import sallet.plan.linear.LinearProgramme;
  * cells, nursery, pots of a group, per slot   sum of use &lt;= number free
  * standing group   sum of its plants' lives + discarded = plants that stand
  * </pre>
+ *
+ * and of what the last plan promised, see {@link Promises}.
  */
 final class Places {
   private static final double FREE = LinearProgramme.FREE;
+
+  private static final int UNCOUNTED = -1;
 
   private final LinearProgramme programme;
   private final int[] cells;
   private final int[] nursery;
   private final int[][] pots;
   private final int[] standing;
+  private final Map<Promises.Batch, Integer> promises;
 
   Places(Instance instance, LinearProgramme programme) {
     this.programme = programme;
@@ -40,6 +47,7 @@ final class Places {
       standing[s] = programme.row(plants.get(s).count(), plants.get(s).count());
       programme.set(standing[s], programme.column(plants.get(s).discardPoints()), 1);
     }
+    promises = new Promises(instance, List.of()).rows(programme);
   }
 
   private int[] rows(int slots, double capacity) {
@@ -60,8 +68,12 @@ final class Places {
     for (int i = c.benchSlot; i < s.endSlot(); i++) {
       programme.set(pots[c.group][i], column, 1);
     }
-    if (c.standing >= 0) {
-      programme.set(standing[c.standing], column, 1);
+    int counted =
+        c.standing == Course.NEW
+            ? promises.getOrDefault(Promises.Batch.of(c), UNCOUNTED)
+            : standing[c.standing];
+    if (counted != UNCOUNTED) {
+      programme.set(counted, column, 1);
     }
   }
 
@@ -74,7 +86,9 @@ final class Places {
         costs(cells),
         costs(nursery),
         pot,
-        Arrays.stream(standing).mapToDouble(programme::dual).toArray());
+        Arrays.stream(standing).mapToDouble(programme::dual).toArray(),
+        promises.entrySet().stream()
+            .collect(Collectors.toMap(Map.Entry::getKey, e -> programme.dual(e.getValue()))));
   }
 
   private double[] costs(int[] rows) {

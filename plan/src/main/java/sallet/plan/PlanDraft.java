@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import sallet.crop.Crop;
 
 /** Writes whole plants out as a sowing plan: batches, seeds, pots, bowls. */
 final class PlanDraft {
@@ -17,9 +20,14 @@ final class PlanDraft {
 
   private final Instance instance;
   private final List<BlendedLife> lives;
+  private final List<Course> courses;
 
-  PlanDraft(Instance instance, List<BlendedLife> lives) {
+  /**
+   * @param courses all courses there were to choose from
+   */
+  PlanDraft(Instance instance, List<BlendedLife> lives, List<Course> courses) {
     this.instance = instance;
+    this.courses = courses;
     this.lives =
         lives.stream()
             .sorted(
@@ -31,38 +39,34 @@ final class PlanDraft {
             .toList();
   }
 
+  /**
+   * @param proven whether no plan of the grid is 0.1 g a bowl better, tidying apart
+   */
   SowingPlan write(
-      double bound,
-      double seconds,
-      List<String> steps,
-      Optional<Prices> prices,
-      List<Course> courses) {
+      double bound, boolean proven, double seconds, List<String> steps, Optional<Prices> prices) {
     List<List<String>> pots = PotAssignment.of(lives, instance);
     List<Sowing> sowings = sowings(pots);
     List<Sowing> standing = standing(pots);
     Served served = Served.of(instance, lives);
     SowingPlan.Objective objective = objective(served, bound);
     TaskCalendar calendar = instance.calendar();
+    List<BowlWeek> weeks = weeks(served, new Occupancy(instance, standing, sowings));
     return new SowingPlan(
         calendar.from(),
         calendar.slots(),
         instance.margin(),
-        weeks(served, new Occupancy(instance, standing, sowings)),
+        weeks,
         standing,
         sowings,
+        new PicksNow(
+                instance, Stream.concat(standing.stream(), sowings.stream()).toList(), lives, pots)
+            .of(),
         objective,
-        new SowingPlan.SolverReport(status(objective), seconds, steps),
+        new SowingPlan.SolverReport(
+            lives.isEmpty() ? "empty" : proven ? "proven" : "good", seconds, steps),
         groups(),
         prices.map(this::marginals).orElse(List.of()),
-        new Notes(instance, courses).of(sowings));
-  }
-
-  private String status(SowingPlan.Objective objective) {
-    if (lives.isEmpty()) {
-      return "empty";
-    }
-    double worth = Planner.WORTH_A_DIVE * instance.calendar().bowls();
-    return objective.value() - objective.gridBound() <= worth ? "proven" : "good";
+        new Notes(instance, courses).of(sowings, weeks));
   }
 
   private List<Sowing> sowings(List<List<String>> pots) {
@@ -103,12 +107,14 @@ final class PlanDraft {
 
   private Sowing standing(List<Integer> groups, List<List<String>> pots) {
     StandingPlants first = instance.standing().get(groups.get(0));
+    Crop crop = instance.crops().get(first.crop());
+    int cells = groups.stream().mapToInt(s -> instance.standing().get(s).cells()).sum();
     return new Sowing(
         first.batch(),
         first.sown(),
-        instance.crops().get(first.crop()).name(),
-        0,
-        0,
+        crop.name(),
+        cells * crop.harvest().orElseThrow().plantsPerPot(),
+        cells,
         first.emergence(),
         groups.stream().flatMap(s -> courses(s, pots).stream()).toList());
   }
@@ -123,9 +129,9 @@ final class PlanDraft {
         left.removeAll(pots.get(i));
       }
     }
-    int gone = discarded(s);
-    if (gone > 0) {
-      own.add(cleared(plants, gone, left));
+    left.forEach(pot -> own.add(spare(s, pot, pots)));
+    if (plants.pots().isEmpty() && discarded(s) > 0) {
+      own.add(ended(s, discarded(s), List.of(), instance.calendar().from()));
     }
     return own;
   }
@@ -139,7 +145,30 @@ final class PlanDraft {
     return instance.standing().get(s).count() - kept;
   }
 
-  private Sowing.Course cleared(StandingPlants plants, int count, List<String> pots) {
+  /**
+   * A plant no bowl needs stands on as a reserve until its pot is wanted or it is past its time; a
+   * seedling is thrown away at once.
+   */
+  private Sowing.Course spare(int s, String pot, List<List<String>> pots) {
+    LocalDate end = instance.calendar().from();
+    LocalDate last =
+        courses.stream().filter(c -> c.standing == s).map(c -> c.lastDay).findFirst().orElse(end);
+    LocalDate wanted =
+        IntStream.range(0, lives.size())
+            .filter(i -> pots.get(i).contains(pot))
+            .mapToObj(i -> instance.calendar().slot(lives.get(i).skeleton().course().benchSlot))
+            .min(Comparator.naturalOrder())
+            .orElse(last);
+    for (LocalDate day : instance.calendar().slots()) {
+      if (!day.isAfter(wanted) && !day.isAfter(last)) {
+        end = day;
+      }
+    }
+    return ended(s, 1, List.of(pot), end);
+  }
+
+  private Sowing.Course ended(int s, int count, List<String> pots, LocalDate end) {
+    StandingPlants plants = instance.standing().get(s);
     LocalDate today = instance.calendar().from();
     return new Sowing.Course(
         count,
@@ -148,7 +177,7 @@ final class PlanDraft {
         Math.max(0, plants.group()),
         pots,
         List.of(),
-        today,
+        end,
         false,
         plants.standingGrams());
   }
@@ -224,12 +253,19 @@ final class PlanDraft {
             .mapToDouble(s -> discarded(s) * instance.standing().get(s).standingGrams())
             .sum();
     double waste = served.wastedGrams() + cleared + discarded;
+    int changes =
+        new Promises(instance, courses)
+            .changes(
+                lives.stream()
+                    .collect(
+                        Collectors.toMap(BlendedLife::skeleton, BlendedLife::count, Integer::sum)));
     double value =
         Weights.SHORT * served.missingGrams()
             + Weights.WASTE * waste
             + Weights.ONE_KIND * served.excessGrams()
             + Weights.CARRIED * served.carriedGrams()
-            + Weights.SEED * seeds;
+            + Weights.SEED * seeds
+            + Weights.CHANGE * changes;
     return new SowingPlan.Objective(
         value,
         bound,
@@ -237,7 +273,8 @@ final class PlanDraft {
         waste,
         served.excessGrams(),
         served.carriedGrams(),
-        seeds);
+        seeds,
+        changes);
   }
 
   private List<SowingPlan.PotGroup> groups() {

@@ -19,6 +19,10 @@ public final class Planner {
 
   private static final long SEED = 1;
   private static final int MOST_WEEKS = 52;
+  private static final String NO_NATIVE_SOLVER =
+      "The fast solver has no library for this system; the plan was found by the slower one in plain"
+          + " Java, so it may be less good for the time it took.";
+
   private static final double LEAST_MARGIN = 0.5;
   private static final double MOST_MARGIN = 2;
 
@@ -121,7 +125,9 @@ public final class Planner {
     NoAnswer.checkReach(courses, instance);
     progress.accept(String.format(Locale.ROOT, "%d ways to sow and move on", courses.size()));
     List<LifeGraph> graphs = courses.parallelStream().map(LifeGraph::new).toList();
-    return solve(instance, graphs, request.effort(), clock, cancelled, progress);
+    SowingPlan plan = solve(instance, graphs, request.effort(), clock, cancelled, progress);
+    NoAnswer.checkBowls(plan, instance, cancelled.getAsBoolean());
+    return instance.solver() == request.solver() ? plan : plan.noting(NO_NATIVE_SOLVER);
   }
 
   private static SowingPlan solve(
@@ -152,29 +158,44 @@ public final class Planner {
               linear.converged() ? "" : " (out of time)",
               clock.seconds()));
       Optional<Prices> prices = linear.converged() ? Optional.of(exact.prices()) : Optional.empty();
+      WholePlan.Judge judge = new WholePlan.Judge(instance, graphs);
+      double worth = WORTH_A_DIVE * instance.calendar().bowls();
+      Deadline integer = new Deadline(effort.integer(), cancelled);
       WholePlants.Result whole =
-          new WholePlants(instance, graphs, exact, new SplittableRandom(SEED), progress)
-              .solve(
-                  linear.bound(),
-                  WORTH_A_DIVE * instance.calendar().bowls(),
-                  new Deadline(effort.integer(), cancelled),
-                  effort.dives());
+          new WholePlants(instance, judge, exact, new SplittableRandom(SEED), progress)
+              .solve(judge.promises().kept(), linear.bound(), worth, integer, effort.dives());
       steps.add(
           String.format(
               Locale.ROOT,
               "whole plants: %d, %.0f points after %d dives, %.1f s",
-              whole.plants().stream().mapToInt(Plants::count).sum(),
-              whole.value(),
+              whole.plan().plants(),
+              whole.plan().value(),
               whole.dives(),
               clock.seconds()));
-      List<BlendedLife> lives = whole.plants().stream().map(BlendedLife::of).toList();
-      return new PlanDraft(instance, lives)
+      WholePlan tidy =
+          new Tidying(instance, judge, graphs, progress)
+              .of(whole.plan(), new Deadline(effort.tidying(), cancelled));
+      steps.add(
+          String.format(
+              Locale.ROOT,
+              "tidied: %d sowing days instead of %d, %d picks of leaves instead of %d, %.0f points,"
+                  + " %.1f s",
+              tidy.sowingDays(),
+              whole.plan().sowingDays(),
+              tidy.leafPicks(),
+              whole.plan().leafPicks(),
+              tidy.value(),
+              clock.seconds()));
+      return new PlanDraft(
+              instance,
+              tidy.mix().plants().stream().map(BlendedLife::of).toList(),
+              graphs.stream().map(g -> g.course).toList())
           .write(
               linear.bound(),
+              whole.plan().value() - linear.bound() <= worth,
               clock.seconds(),
               steps,
-              prices,
-              graphs.stream().map(g -> g.course).toList());
+              prices);
     }
   }
 }

@@ -1,5 +1,7 @@
 package sallet.plan;
 
+import java.util.Map;
+
 /** What a gram and a place are worth at the present solution of the linear plan (its duals). */
 final class Prices {
   private final double[][] gram;
@@ -7,6 +9,7 @@ final class Prices {
   private final double[] nursery;
   private final double[][] pots;
   private final double[] standing;
+  private final Map<Promises.Batch, Double> promises;
 
   /**
    * @param gram worth of an edible gram, by crop and bowl
@@ -14,8 +17,15 @@ final class Prices {
    * @param nursery cost of one nursery place for each slot
    * @param pots cost of one pot for each group and slot
    * @param standing what one more plant of each standing group would cost
+   * @param promises what one more plant promised of a batch would cost
    */
-  Prices(double[][] gram, double[] cells, double[] nursery, double[][] pots, double[] standing) {
+  Prices(
+      double[][] gram,
+      double[] cells,
+      double[] nursery,
+      double[][] pots,
+      double[] standing,
+      Map<Promises.Batch, Double> promises) {
     this.gram = gram;
     this.cells = runningSum(cells);
     this.nursery = runningSum(nursery);
@@ -24,12 +34,13 @@ final class Prices {
       this.pots[g] = runningSum(pots[g]);
     }
     this.standing = standing.clone();
+    this.promises = Map.copyOf(promises);
   }
 
   /** Prices before anything was solved. */
   static Prices none() {
     return new Prices(
-        new double[0][], new double[0], new double[0], new double[0][], new double[0]);
+        new double[0][], new double[0], new double[0], new double[0][], new double[0], Map.of());
   }
 
   /** Prices of grams alone, for plants whose places are settled. */
@@ -40,7 +51,8 @@ final class Prices {
         new double[slots],
         new double[slots],
         new double[instance.at().groups().size()][slots],
-        new double[instance.standing().size()]);
+        new double[instance.standing().size()],
+        Map.of());
   }
 
   private static double[] runningSum(double[] perSlot) {
@@ -68,12 +80,17 @@ final class Prices {
 
   /** What the prices mean to the plants of a course. */
   Offer offer(Course course) {
-    return new Offer(course, gram[course.cropIndex], pots[course.group]);
+    return offer(course, 0);
+  }
+
+  /** The same when each pick of leaves costs points for the trouble. */
+  Offer offer(Course course, double pickCost) {
+    return new Offer(course, gram[course.cropIndex], pots[course.group], pickCost);
   }
 
   /**
-   * Cost of a course up to its first bowl: seeds, cells, nursery and pot; of a plant that stands
-   * already less what it would cost to have one more of them.
+   * Cost of a course up to its first bowl: seeds, cells, nursery and pot; less what it would cost
+   * to have one more such plant where their number is given.
    */
   double entryCost(Course c) {
     double[] pot = pots[c.group];
@@ -83,7 +100,9 @@ final class Prices {
         - nursery[c.nurserySlot]
         + pot[c.bowlSlot[0]]
         - pot[c.benchSlot]
-        - (c.standing < 0 ? 0 : standing[c.standing]);
+        - (c.standing == Course.NEW
+            ? promises.getOrDefault(Promises.Batch.of(c), 0.0)
+            : standing[c.standing]);
   }
 
   /** Reduced cost of a life; below zero it would improve the linear plan. */

@@ -56,9 +56,10 @@ final class Question {
   }
 
   /** The question a request asks, before it is known which bowls anything can serve. */
-  static Instance of(Planner.Request request, Surroundings at) {
+  static Instance of(Planner.Request request, Surroundings places) {
     Household household = request.household();
     Present present = request.present();
+    Surroundings at = places.without(present.otherPots());
     TaskCalendar calendar = calendar(request);
     List<Crop> sowable = crops(household.crops(), request.catalogue());
     List<Crop> crops =
@@ -80,10 +81,11 @@ final class Question {
         standing,
         takenCells(present, calendar),
         names.stream().map(n -> present.inHandGrams().getOrDefault(n, 0.0)).toList(),
+        present.promises(),
         names.stream().map(n -> present.growthFactors().getOrDefault(n, VIGOUR)).toList(),
         request.margin(),
         0,
-        request.solver());
+        request.solver().usable());
   }
 
   private static Crop learned(Crop crop, Present present) {

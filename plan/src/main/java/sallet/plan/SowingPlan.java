@@ -12,8 +12,9 @@ import java.util.stream.Stream;
  * @param margin factor on demand the plan was made for
  * @param weeks one entry for each bowl day, in order
  * @param standing batches that stand already and what becomes of their plants; seeds and cells are
- *     0
+ *     those that still stand
  * @param sowings new batches in order of date
+ * @param picksNow what to take from which pot at the first bowl, when that is within a week
  * @param objective what the plan costs, in grams of missing salad times ten
  * @param solver how it was found
  * @param groups groups of pots with nearly equal light and site
@@ -29,6 +30,7 @@ public record SowingPlan(
     List<BowlWeek> weeks,
     List<Sowing> standing,
     List<Sowing> sowings,
+    List<PickNow> picksNow,
     Objective objective,
     SolverReport solver,
     List<PotGroup> groups,
@@ -38,6 +40,7 @@ public record SowingPlan(
     taskDays = List.copyOf(taskDays);
     weeks = List.copyOf(weeks);
     standing = List.copyOf(standing);
+    picksNow = List.copyOf(picksNow);
     sowings = List.copyOf(sowings);
     groups = List.copyOf(groups);
     marginals = List.copyOf(marginals);
@@ -48,6 +51,43 @@ public record SowingPlan(
   public List<Sowing> batches() {
     return Stream.concat(standing.stream(), sowings.stream()).toList();
   }
+
+  /** The same plan with one more note. */
+  SowingPlan noting(String note) {
+    return new SowingPlan(
+        from,
+        taskDays,
+        margin,
+        weeks,
+        standing,
+        sowings,
+        picksNow,
+        objective,
+        solver,
+        groups,
+        marginals,
+        Stream.concat(notes.stream(), Stream.of(note)).toList());
+  }
+
+  /**
+   * Advice for one pot at the next bowl.
+   *
+   * @param date bowl day
+   * @param place name of the pot
+   * @param batch batch of its plant
+   * @param crop catalogue name
+   * @param grams edible grams to take
+   * @param lift whether the whole plant is taken
+   * @param why the reason, a clause
+   */
+  public record PickNow(
+      LocalDate date,
+      String place,
+      String batch,
+      String crop,
+      double grams,
+      boolean lift,
+      String why) {}
 
   /**
    * What one more place would bring, from the duals of the plan with fractions of plants: right for
@@ -82,6 +122,7 @@ public record SowingPlan(
    * @param oneKindGrams grams of one kind above its share of the bowl
    * @param carriedGrams grams eaten a week after the pick
    * @param seeds seeds the weights count (expected, not rounded)
+   * @param changes plants sown more or fewer than the last plan promised
    */
   public record Objective(
       double value,
@@ -90,7 +131,8 @@ public record SowingPlan(
       double wasteGrams,
       double oneKindGrams,
       double carriedGrams,
-      double seeds) {
+      double seeds,
+      int changes) {
 
     /** Grams of bowl that could at most still be gained on the decision grid. */
     public double gapGrams() {

@@ -24,6 +24,7 @@ import sallet.crop.PlantState;
  * @param emergence first day of growth, seen or expected
  * @param toNursery day they moved to the nursery, if they have
  * @param toBench day they moved to their pots, if they have
+ * @param cells cells they took
  * @param pots names of their pots, one each once they are there; all of one group
  * @param group group of these pots, or -1
  * @param vigour factor on assimilation of these plants
@@ -41,6 +42,7 @@ record StandingPlants(
     LocalDate emergence,
     Optional<LocalDate> toNursery,
     Optional<LocalDate> toBench,
+    int cells,
     List<String> pots,
     int group,
     double vigour,
@@ -110,6 +112,7 @@ record StandingPlants(
         p.emergence(),
         p.toNursery(),
         p.toBench(),
+        p.cells(),
         pots,
         group,
         p.vigour(),

@@ -25,6 +25,9 @@ final class Weights {
   /** A seed sown. */
   static final double SEED = 5;
 
+  /** A plant sown more or fewer than the last plan promised for the coming two weeks. */
+  static final double CHANGE = 10;
+
   /** Points for the seeds of one pot's plants. */
   static double seeds(HarvestRule rule) {
     return SEED * seedsPerPot(rule);

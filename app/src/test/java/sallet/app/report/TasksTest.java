@@ -173,6 +173,7 @@ class TasksTest {
         PLAN.weeks(),
         List.of(),
         sowings,
+        List.of(),
         PLAN.objective(),
         PLAN.solver(),
         PLAN.groups(),

@@ -14,6 +14,15 @@ final class Glop implements LinearProgramme {
     Loader.loadNativeLibraries();
   }
 
+  /**
+   * Loads the native library.
+   *
+   * @throws LinkageError where there is none for this system
+   */
+  static void load() {
+    // The class has loaded it by the time this is called.
+  }
+
   /** Presolve and scaling would change the matrix each time, and with it the last basis. */
   private static final String SAME_MATRIX = "use_preprocessing:false use_scaling:false ";
 
