@@ -15,7 +15,7 @@ public final class LifeDays {
    * @param rule harvest rule, for ageing and plants per pot
    * @param vigour the household factor m on assimilation
    * @param emergence first day of growth
-   * @param stays in order of time, the first from emergence or before
+   * @param stays in order of time, the first from emergence or before, no move before emergence
    */
   public static PlantDay[] of(
       PlantParameters p,
@@ -24,6 +24,7 @@ public final class LifeDays {
       LocalDate emergence,
       List<Stay> stays,
       LocalDate until) {
+    Stay.requireAfter(emergence, stays);
     int n = (int) ChronoUnit.DAYS.between(emergence, until);
     PlantDay[] days = new PlantDay[Math.max(0, n)];
     double lightMemory = Double.NaN;
