@@ -62,17 +62,10 @@ public record PlantParameters(
   public static final double LAYER_FACTOR = 3;
 
   public PlantParameters {
-    if (!(baseC < optimumLowC && optimumLowC <= optimumHighC && optimumHighC < ceilingC)) {
+    if (!Cardinals.rise(baseC, optimumLowC, optimumHighC, ceilingC)) {
       throw new IllegalArgumentException(
-          "growth temperatures must rise from base over optimum to ceiling, were "
-              + baseC
-              + ", "
-              + optimumLowC
-              + ", "
-              + optimumHighC
-              + ", "
-              + ceilingC
-              + " °C");
+          "growth temperatures must rise from base over optimum to ceiling, were %s, %s, %s, %s °C"
+              .formatted(baseC, optimumLowC, optimumHighC, ceilingC));
     }
     requireAbove0("start dry mass", startDryG, "g");
     requireAbove0("start leaf area", startLeafCm2, "cm²");
@@ -88,6 +81,35 @@ public record PlantParameters(
     if (!(crownC >= 0)) {
       throw new IllegalArgumentException("crown factor must be 0 or more, was " + crownC);
     }
+  }
+
+  /** The same plant with other cardinal temperatures of growth. */
+  public PlantParameters withTemperatures(Cardinals c) {
+    return new PlantParameters(
+        crownC,
+        growthCapPerDay,
+        c.coldestC(),
+        c.bestFromC(),
+        c.bestToC(),
+        c.warmestC(),
+        startDryG,
+        startLeafCm2,
+        rootShare,
+        leafShare,
+        slaCm2PerG,
+        slaLightPower,
+        referenceDliMol,
+        dryMatterShare,
+        dryMatterLightPower,
+        dryMatterPerC,
+        growthYield,
+        reserveCap,
+        assimilationFactor,
+        layerFactor,
+        shootUpkeepPerDay,
+        rootUpkeepPerDay,
+        leafBaseC,
+        phyllochronCd);
   }
 
   /** The same plant with another dry share of fresh mass. */

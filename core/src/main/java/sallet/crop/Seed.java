@@ -46,7 +46,7 @@ public record Seed(
   private static final double UNKNOWN_LOT = 0.85;
 
   public Seed {
-    if (!(baseC < bestC.low() && bestC.high() < ceilingC)) {
+    if (!Cardinals.rise(baseC, bestC.low(), bestC.high(), ceilingC)) {
       throw new IllegalArgumentException(
           "germination temperatures must rise from base over best range to ceiling, were %s, %s, %s, %s °C"
               .formatted(baseC, bestC.low(), bestC.high(), ceilingC));

@@ -45,6 +45,12 @@ public final class SeedCount {
     return smallest(1, certainty, n -> 1 - Math.pow(1 - share, n));
   }
 
+  /** The same for a lot of which some seeds may have been counted (Beta-binomial rule). */
+  public static int seedsPerCell(SeedLot lot, double certainty) {
+    requireCertainty(certainty);
+    return smallest(1, certainty, n -> lot.atLeast(1, n));
+  }
+
   private static int smallest(int plants, double certainty, IntToDoubleFunction probability) {
     if (plants < 0) {
       throw new IllegalArgumentException("plants wanted must be 0 or more, were " + plants);

@@ -77,6 +77,19 @@ class SeedCountTest {
     assertThat(SeedCount.cellsFor(12, lot.seen(30, 30))).isLessThan(SeedCount.cellsFor(12, lot));
   }
 
+  /**
+   * By hand: with a = 4 and b = 1 a seed fails with 1/5, two fail with 1/5 x 2/6 = 1/15, three with
+   * 1/15 x 3/7 = 1/35; so 93 % are sure of two seeds and 97 % of three, where a known share of 0.8
+   * would have 96 % with two.
+   */
+  @Test
+  void anUncertainLotNeedsMoreSeedsInACell() {
+    SeedLot lot = new SeedLot(4, 1);
+    assertThat(SeedCount.seedsPerCell(lot, 0.93)).isEqualTo(2);
+    assertThat(SeedCount.seedsPerCell(lot, 0.95)).isEqualTo(3);
+    assertThat(SeedCount.seedsPerCell(0.8, 0.95)).isEqualTo(2);
+  }
+
   @Test
   void refusesWhatCannotBe() {
     assertThatThrownBy(() -> SeedCount.cellsFor(3, 0))
