@@ -1,28 +1,23 @@
 package sallet.app.report.light;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import sallet.household.Pot;
 import sallet.light.HourlyLight;
 
-/** The files of a year's light: page, JSON and hourly table. */
+/** The files of a year's light: page, JSON and table of days. */
 public final class LightFiles {
   private LightFiles() {}
 
-  /**
-   * Writes {@code light.html}, {@code light.json} and {@code light.csv}, in UTF-8. Files of these
-   * names are replaced.
-   *
-   * @param dir folder, made when it is missing
-   */
-  public static void write(Path dir, LightReport answer) throws IOException {
-    Files.createDirectories(dir);
-    Files.writeString(dir.resolve("light.html"), LightPage.of(answer.year()));
-    Files.writeString(dir.resolve("light.json"), LightJson.of(answer));
-    Files.writeString(dir.resolve("light.csv"), csv(answer));
+  /** Contents of {@code light.html}, {@code light.json} and {@code light.csv}. */
+  public static Map<String, String> of(LightReport answer) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("light.html", LightPage.of(answer.year()));
+    files.put("light.json", LightJson.of(answer));
+    files.put("light.csv", csv(answer));
+    return files;
   }
 
   /** A row for each day and pot: daylight, lamp light and both, mol/m². */
