@@ -83,44 +83,34 @@ public record PlantParameters(
     }
   }
 
+  /** Cardinal temperatures of growth. */
+  public Cardinals temperatures() {
+    return new Cardinals(baseC, optimumLowC, optimumHighC, ceilingC);
+  }
+
   /** The same plant with other cardinal temperatures of growth. */
-  public PlantParameters withTemperatures(Cardinals c) {
-    return new PlantParameters(
-        crownC,
-        growthCapPerDay,
-        c.coldestC(),
-        c.bestFromC(),
-        c.bestToC(),
-        c.warmestC(),
-        startDryG,
-        startLeafCm2,
-        rootShare,
-        leafShare,
-        slaCm2PerG,
-        slaLightPower,
-        referenceDliMol,
-        dryMatterShare,
-        dryMatterLightPower,
-        dryMatterPerC,
-        growthYield,
-        reserveCap,
-        assimilationFactor,
-        layerFactor,
-        shootUpkeepPerDay,
-        rootUpkeepPerDay,
-        leafBaseC,
-        phyllochronCd);
+  public PlantParameters withTemperatures(Cardinals temperatures) {
+    return with(temperatures, dryMatterShare, assimilationFactor);
   }
 
   /** The same plant with another dry share of fresh mass. */
   public PlantParameters withDryMatterShare(double share) {
+    return with(temperatures(), share, assimilationFactor);
+  }
+
+  /** The same plant with another factor on assimilation. */
+  public PlantParameters withAssimilationFactor(double factor) {
+    return with(temperatures(), dryMatterShare, factor);
+  }
+
+  private PlantParameters with(Cardinals temperatures, double share, double factor) {
     return new PlantParameters(
         crownC,
         growthCapPerDay,
-        baseC,
-        optimumLowC,
-        optimumHighC,
-        ceilingC,
+        temperatures.coldestC(),
+        temperatures.bestFromC(),
+        temperatures.bestToC(),
+        temperatures.warmestC(),
         startDryG,
         startLeafCm2,
         rootShare,
@@ -129,35 +119,6 @@ public record PlantParameters(
         slaLightPower,
         referenceDliMol,
         share,
-        dryMatterLightPower,
-        dryMatterPerC,
-        growthYield,
-        reserveCap,
-        assimilationFactor,
-        layerFactor,
-        shootUpkeepPerDay,
-        rootUpkeepPerDay,
-        leafBaseC,
-        phyllochronCd);
-  }
-
-  /** The same plant with another factor on assimilation. */
-  public PlantParameters withAssimilationFactor(double factor) {
-    return new PlantParameters(
-        crownC,
-        growthCapPerDay,
-        baseC,
-        optimumLowC,
-        optimumHighC,
-        ceilingC,
-        startDryG,
-        startLeafCm2,
-        rootShare,
-        leafShare,
-        slaCm2PerG,
-        slaLightPower,
-        referenceDliMol,
-        dryMatterShare,
         dryMatterLightPower,
         dryMatterPerC,
         growthYield,

@@ -68,6 +68,11 @@ public record Seed(
     }
   }
 
+  /** Cardinal temperatures of germination. */
+  public Cardinals temperatures() {
+    return new Cardinals(baseC, bestC.low(), bestC.high(), ceilingC);
+  }
+
   /** Share of the seed that comes at a steady temperature, relative to the best temperature. */
   public double shareAt(double temperatureC) {
     if (temperatureC < 0) {

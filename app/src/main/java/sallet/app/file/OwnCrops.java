@@ -8,8 +8,6 @@ import sallet.crop.Cardinals;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
 import sallet.crop.OwnCrop;
-import sallet.crop.PlantParameters;
-import sallet.crop.Seed;
 import sallet.units.Quantity;
 
 /** The grower's own crops; one that is like no crop of the catalogue becomes a fault. */
@@ -47,37 +45,34 @@ final class OwnCrops {
           at + "like", values.line(at + "like"), UnknownCrop.sentence(catalogue, like.get()));
       return Optional.empty();
     }
-    double speed = values.number(at + "speed");
-    double emergence = values.number(at + "emergence");
-    Optional<Cardinals> germination = germination(at + "germination", relative.get());
-    Optional<Cardinals> growth = growth(at + "growth", relative.get());
-    Optional<Bolting> bolting = bolting(at + "bolting", relative.get());
-    boolean sound = speed > 0 && emergence > 0;
-    return sound
-        ? Optional.of(
-            new OwnCrop(
-                    name.get(),
-                    relative.get(),
-                    speed,
-                    emergence,
-                    share(at + "dryMatter"),
-                    number(at + "liftGrams"),
-                    whole(at + "oldestDays"),
-                    share(at + "usable"),
-                    share(at + "edible"),
-                    germination,
-                    growth,
-                    bolting)
-                .crop())
-        : Optional.empty();
+    return own(at, name.get(), relative.get());
   }
 
-  private Optional<Cardinals> germination(String at, Crop relative) {
-    Seed seed = relative.seed();
-    return cardinals(
-        at,
-        relative,
-        new Cardinals(seed.baseC(), seed.bestC().low(), seed.bestC().high(), seed.ceilingC()));
+  private Optional<Crop> own(String at, String name, Crop relative) {
+    double speed = values.number(at + "speed");
+    double emergence = values.number(at + "emergence");
+    Optional<Cardinals> germination =
+        cardinals(at + "germination", relative, relative.seed().temperatures());
+    Optional<Cardinals> growth = growth(at + "growth", relative);
+    Optional<Bolting> bolting = bolting(at + "bolting", relative);
+    if (!(speed > 0 && emergence > 0)) {
+      return Optional.empty();
+    }
+    OwnCrop own =
+        new OwnCrop(
+            name,
+            relative,
+            speed,
+            emergence,
+            share(at + "dryMatter"),
+            number(at + "liftGrams"),
+            whole(at + "oldestDays"),
+            share(at + "usable"),
+            share(at + "edible"),
+            germination,
+            growth,
+            bolting);
+    return Optional.of(own.crop());
   }
 
   private Optional<Cardinals> growth(String at, Crop relative) {
@@ -91,9 +86,7 @@ final class OwnCrops {
       }
       return Optional.empty();
     }
-    PlantParameters p = relative.growth().get();
-    return cardinals(
-        at, relative, new Cardinals(p.baseC(), p.optimumLowC(), p.optimumHighC(), p.ceilingC()));
+    return cardinals(at, relative, relative.growth().get().temperatures());
   }
 
   /** Those written, the others as the relative has them. */
