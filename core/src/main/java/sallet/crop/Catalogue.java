@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sallet.household.CropWishes;
 
 /** The crops Sallet knows, by their names and by other common ones. */
 public final class Catalogue {
@@ -61,6 +62,16 @@ public final class Catalogue {
                                 .map(Catalogue::plain)
                                 .anyMatch(wanted::equals))
                     .findFirst());
+  }
+
+  /** The crops wanted, or all that can be planned, without those avoided. */
+  public List<Crop> wanted(CropWishes wishes) {
+    List<Crop> avoided = wishes.avoid().stream().flatMap(n -> find(n).stream()).toList();
+    List<Crop> wanted =
+        wishes.want().isEmpty()
+            ? crops
+            : wishes.want().stream().flatMap(n -> find(n).stream()).distinct().toList();
+    return wanted.stream().filter(Crop::plannable).filter(c -> !avoided.contains(c)).toList();
   }
 
   /**

@@ -56,7 +56,8 @@ public final class LifeDays {
       Stay stay = stays.get(current);
       int at = stay.place().heldIndex(date);
       double dli = stay.place().dliMol(at);
-      lightMemory = Double.isNaN(lightMemory) ? dli : lightMemory + (dli - lightMemory) / LIGHT_MEMORY_DAYS;
+      lightMemory =
+          Double.isNaN(lightMemory) ? dli : lightMemory + (dli - lightMemory) / LIGHT_MEMORY_DAYS;
       days[i] =
           day(
               p,

@@ -61,7 +61,7 @@ final class BenchMap {
 
   /** What stands in a pot at the end of a day, after that day's work. */
   static Optional<Sowing> standing(PlanReport report, String pot, LocalDate day) {
-    return report.plan().sowings().stream()
+    return report.plan().batches().stream()
         .filter(s -> s.courses().stream().anyMatch(c -> stands(c, pot, day)))
         .findFirst();
   }

@@ -37,7 +37,7 @@ public final class Tasks {
   private record Step(int order, Task task) {}
 
   private Tasks(SowingPlan plan) {
-    for (Sowing sowing : plan.sowings()) {
+    for (Sowing sowing : plan.batches()) {
       for (Course course : sowing.courses()) {
         Map<String, String> day =
             cropMovingIn.computeIfAbsent(course.toBench(), d -> new HashMap<>());
@@ -46,10 +46,13 @@ public final class Tasks {
     }
     for (Sowing sowing : plan.sowings()) {
       sow(sowing);
+    }
+    for (Sowing sowing : plan.batches()) {
       moveToNursery(sowing);
       moveToPots(sowing);
       sowing.courses().forEach(course -> harvest(sowing, course));
     }
+    steps.removeIf(step -> step.task().date().isBefore(plan.from()));
   }
 
   /** All tasks of the plan, in order of date and, within a day, in working order. */
@@ -107,7 +110,7 @@ public final class Tasks {
   private void moveToNursery(Sowing s) {
     Map<LocalDate, Integer> plants = new LinkedHashMap<>();
     s.courses().stream()
-        .filter(Course::throughNursery)
+        .filter(c -> c.throughNursery() && !c.pots().isEmpty())
         .forEach(c -> plants.merge(c.toNursery(), c.plants(), Integer::sum));
     plants.forEach(
         (date, count) -> {
@@ -136,7 +139,9 @@ public final class Tasks {
 
   private void moveToPots(Sowing s) {
     Map<LocalDate, List<Course>> moves = new LinkedHashMap<>();
-    s.courses().forEach(c -> moves.computeIfAbsent(c.toBench(), d -> new ArrayList<>()).add(c));
+    s.courses().stream()
+        .filter(c -> !c.pots().isEmpty())
+        .forEach(c -> moves.computeIfAbsent(c.toBench(), d -> new ArrayList<>()).add(c));
     moves.forEach(
         (date, courses) -> {
           int count = courses.stream().mapToInt(Course::plants).sum();
@@ -208,10 +213,14 @@ public final class Tasks {
     double grams = gramsPerPlant * c.plants();
     String pots = Words.list(c.pots());
     String start =
-        c.lifted()
-            ? "Lift %s (%s, about %s)".formatted(pots, Words.spoken(s.crop()), Words.grams(grams))
-            : "Clear %s (%s, no longer needed%s)"
-                .formatted(pots, Words.spoken(s.crop()), thrownAway(c));
+        c.pots().isEmpty()
+            ? "Throw away %s of %s that the plan has no pot for"
+                .formatted(Words.count(c.plants(), "seedling"), Words.spoken(s.crop()))
+            : c.lifted()
+                ? "Lift %s (%s, about %s)"
+                    .formatted(pots, Words.spoken(s.crop()), Words.grams(grams))
+                : "Clear %s (%s, no bowl needs it%s)"
+                    .formatted(pots, Words.spoken(s.crop()), thrownAway(c));
     add(
         LEAVE_POT,
         new Task(

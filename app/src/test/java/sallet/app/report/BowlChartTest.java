@@ -9,7 +9,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BowlChartTest {
   private static final PlanReport REPORT =
       PlanReport.of(
-          PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue(), PorchPlan.light());
+          PlanAnswer.of(PorchPlan.plan()),
+          PorchPlan.household(),
+          PorchPlan.catalogue(),
+          PorchPlan.light());
   private static final String SVG = BowlChart.of(REPORT, new CropMarks(REPORT.crops())).toString();
 
   @Test
