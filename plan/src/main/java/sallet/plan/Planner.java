@@ -19,10 +19,6 @@ public final class Planner {
 
   private static final long SEED = 1;
   private static final int MOST_WEEKS = 52;
-  private static final String NO_NATIVE_SOLVER =
-      "The fast solver has no library for this system; the plan was found by the slower one in plain"
-          + " Java, so it may be less good for the time it took.";
-
   private static final double LEAST_MARGIN = 0.5;
   private static final double MOST_MARGIN = 2;
 
@@ -127,7 +123,7 @@ public final class Planner {
     List<LifeGraph> graphs = courses.parallelStream().map(LifeGraph::new).toList();
     SowingPlan plan = solve(instance, graphs, request.effort(), clock, cancelled, progress);
     NoAnswer.checkBowls(plan, instance, cancelled.getAsBoolean());
-    return instance.solver() == request.solver() ? plan : plan.noting(NO_NATIVE_SOLVER);
+    return plan;
   }
 
   private static SowingPlan solve(

@@ -59,7 +59,7 @@ final class Question {
   static Instance of(Planner.Request request, Surroundings places) {
     Household household = request.household();
     Present present = request.present();
-    Surroundings at = places.without(present.otherPots());
+    Surroundings at = places.without(takenPots(present, request.catalogue()));
     TaskCalendar calendar = calendar(request);
     List<Crop> sowable = crops(household.crops(), request.catalogue());
     List<Crop> crops =
@@ -86,7 +86,16 @@ final class Question {
         names.stream().map(n -> present.growthFactors().getOrDefault(n, VIGOUR)).toList(),
         request.margin(),
         0,
-        request.solver().usable());
+        request.solver());
+  }
+
+  /** Pots held by plants the plan knows nothing of or that have no growth model. */
+  private static List<String> takenPots(Present present, Catalogue catalogue) {
+    Stream<String> unknown =
+        present.plants().stream()
+            .filter(p -> catalogue.find(p.crop()).filter(Crop::plannable).isEmpty())
+            .flatMap(p -> p.pots().stream());
+    return Stream.concat(present.otherPots().stream(), unknown).toList();
   }
 
   private static Crop learned(Crop crop, Present present) {

@@ -70,6 +70,18 @@ record Surroundings(
     return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, cells, places, more);
   }
 
+  /** The stays of plants until today. */
+  List<Stay> stays(Present.Plants plants, int group) {
+    List<Stay> stays = new ArrayList<>();
+    stays.add(new Stay(plants.sown(), nursery, cellCm2));
+    plants.toNursery().ifPresent(day -> stays.add(new Stay(day, nursery, placeCm2)));
+    plants
+        .toBench()
+        .ifPresent(
+            day -> stays.add(new Stay(day, groups.get(group).days(), groups.get(group).siteCm2())));
+    return stays;
+  }
+
   /** The group a pot belongs to, or -1. */
   int groupOf(String pot) {
     return IntStream.range(0, groups.size())

@@ -244,10 +244,7 @@ public final class PlanPage {
     section("limits", "What limits the bowl");
     sentences(Found.limits(report));
     page.closeLine();
-    titled(
-        "what-if",
-        "What if",
-        report.answer().bottlenecks().stream().map(PlanWords::bottleneck).toList());
+    titled("what-if", "What if", PlanWords.bottlenecks(report.answer().bottlenecks()));
     titled("notes", "Good to know", report.plan().notes());
   }
 

@@ -77,8 +77,7 @@ public final class PlanText {
   }
 
   private void bottlenecks() {
-    sentences(
-        "WHAT IF", report.answer().bottlenecks().stream().map(PlanWords::bottleneck).toList());
+    sentences("WHAT IF", PlanWords.bottlenecks(report.answer().bottlenecks()));
   }
 
   private void tasks() {

@@ -78,6 +78,16 @@ class PlanCallTest {
   }
 
   @Test
+  void theSolverInPlainJavaPlansToo() throws IOException {
+    Call call =
+        Call.of("plan", file(SMALL + LAMP), "--weeks=8", "--effort=1", "--solver=java", "--json");
+
+    JsonNode plan = new ObjectMapper().readTree(call.out());
+    assertThat(call.status()).as(call.err()).isZero();
+    assertThat(plan.path("sowings").size()).isPositive();
+  }
+
+  @Test
   void withoutLightThereIsNoAnswer() throws IOException {
     Call call = Call.of("plan", file(SMALL + DARK), "--today", "2026-11-28");
 
@@ -203,7 +213,7 @@ class PlanCallTest {
         "--weeks=many | --weeks: \"many\" is not a whole number; write one from 1 to 52",
         "--margin=3 | --margin: 3 lies outside what is allowed (0.5 to 2)",
         "--margin=1,2 | --margin: \"1,2\" is not a number; write one from 0.5 to 2 with a decimal point",
-        "--solver=fast | --solver: \"fast\" is no solver; choose native or java",
+        "--solver=fast | --solver: \"fast\" is not known; write native or java",
         "--last-plan=none.json | --last-plan: \"none.json\": there is no such file; check the name",
         "--seconds=0 | --seconds: 0 lies outside what is allowed (1 to 3600)",
         "--today=28.11.2026 | --today: \"28.11.2026\" is not a date; write year, month and day like 2027-07-03",
