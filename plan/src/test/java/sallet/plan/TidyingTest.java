@@ -33,7 +33,7 @@ class TidyingTest {
           new WholePlants(
                   instance,
                   judge,
-                  Courses.all(instance),
+                  graphs.stream().map(g -> g.course).toList(),
                   exact,
                   new SplittableRandom(1),
                   step -> {})
