@@ -125,4 +125,42 @@ public record Lamp(
         colour,
         photometry);
   }
+
+  /** The same lamp lit for other hours each day. */
+  public Lamp litFor(double otherHours) {
+    return new Lamp(
+        xM,
+        yM,
+        lengthM,
+        widthM,
+        powerW,
+        efficacyUmolPerJ,
+        heightAboveBenchM,
+        on,
+        otherHours,
+        dimming,
+        tiltDeg,
+        turnDeg,
+        colour,
+        photometry);
+  }
+
+  /** The same lamp with another input power. */
+  public Lamp ofPower(double watts) {
+    return new Lamp(
+        xM,
+        yM,
+        lengthM,
+        widthM,
+        watts,
+        efficacyUmolPerJ,
+        heightAboveBenchM,
+        on,
+        hours,
+        dimming,
+        tiltDeg,
+        turnDeg,
+        colour,
+        photometry);
+  }
 }

@@ -121,7 +121,9 @@ public final class Planner {
     NoAnswer.checkReach(courses, instance);
     progress.accept(String.format(Locale.ROOT, "%d ways to sow and move on", courses.size()));
     List<LifeGraph> graphs = courses.parallelStream().map(LifeGraph::new).toList();
-    return solve(instance, graphs, request.effort(), clock, cancelled, progress);
+    SowingPlan plan = solve(instance, graphs, request.effort(), clock, cancelled, progress);
+    NoAnswer.checkBowls(plan, instance, cancelled.getAsBoolean());
+    return plan;
   }
 
   private static SowingPlan solve(
@@ -156,13 +158,14 @@ public final class Planner {
       double worth = WORTH_A_DIVE * instance.calendar().bowls();
       Deadline integer = new Deadline(effort.integer(), cancelled);
       WholePlants.Result whole =
-          new WholePlants(instance, judge, exact, new SplittableRandom(SEED), progress)
-              .solve(
-                  new Promises(instance).kept(graphs.stream().map(g -> g.course).toList()),
-                  linear.bound(),
-                  worth,
-                  integer,
-                  effort.dives());
+          new WholePlants(
+                  instance,
+                  judge,
+                  graphs.stream().map(g -> g.course).toList(),
+                  exact,
+                  new SplittableRandom(SEED),
+                  progress)
+              .solve(judge.promises().kept(), linear.bound(), worth, integer, effort.dives());
       steps.add(
           String.format(
               Locale.ROOT,
@@ -185,14 +188,16 @@ public final class Planner {
               whole.plan().leafPicks(),
               tidy.value(),
               clock.seconds()));
-      return new PlanDraft(instance, tidy.mix().plants().stream().map(BlendedLife::of).toList())
+      return new PlanDraft(
+              instance,
+              tidy.mix().plants().stream().map(BlendedLife::of).toList(),
+              graphs.stream().map(g -> g.course).toList())
           .write(
               linear.bound(),
               whole.plan().value() - linear.bound() <= worth,
               clock.seconds(),
               steps,
-              prices,
-              graphs.stream().map(g -> g.course).toList());
+              prices);
     }
   }
 }

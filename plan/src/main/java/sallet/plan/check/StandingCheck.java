@@ -35,7 +35,7 @@ final class StandingCheck implements Check {
     for (Present.Plants plants : subject.present().plants()) {
       int told =
           subject.standing().stream()
-              .filter(standing -> standing.plants() == plants)
+              .filter(standing -> standing.plants().equals(plants))
               .mapToInt(standing -> standing.course().plants())
               .sum();
       if (told != plants.count()) {

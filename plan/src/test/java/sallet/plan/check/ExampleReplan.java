@@ -43,11 +43,13 @@ final class ExampleReplan {
   static Present present() {
     return new Present(
         List.of(old(), clump(), young()),
+        List.of(),
         Map.of(LETTUCE, 30.0),
         Map.of(),
         Map.of(),
         List.of(
-            new Present.Promise("", CRISPHEAD, day(1, 6), day(1, 27), "A3", day(3, 13), true, 2)));
+            new Present.Promise("", CRISPHEAD, day(1, 6), day(1, 27), "A3", day(3, 13), true, 2)),
+        false);
   }
 
   private static Present.Plants old() {
