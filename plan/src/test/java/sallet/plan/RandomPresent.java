@@ -75,7 +75,7 @@ final class RandomPresent {
         usable.put(crop.name(), random.nextDouble(0.4, 0.98));
       }
     }
-    return new Present(plants, inHand, growth, usable, promises());
+    return new Present(plants, List.of(), inHand, growth, usable, promises(), false);
   }
 
   private List<Present.Promise> promises() {
