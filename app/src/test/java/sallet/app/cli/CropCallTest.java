@@ -222,6 +222,19 @@ class CropCallTest {
     return new ObjectMapper().readTree(call.out()).path("detail").path("forecast");
   }
 
+  /** The own crop that docs/crops.md shows can be written so. */
+  @Test
+  void theOwnCropOfThePageIsUnderstood() throws IOException {
+    String page = Files.readString(Path.of("..", "docs", "crops.md"));
+    String own = page.split("```yaml\n", 2)[1].split("```", 2)[0];
+    String place = SMALL.substring(0, SMALL.indexOf("crops:"));
+    Call call =
+        Call.of(
+            "crop", file(place + own).toString(), "--sow", "2026-12-01", "--crop=window greens");
+    assertThat(call.err()).isEmpty();
+    assertThat(call.out()).contains("WINDOW GREENS");
+  }
+
   @Test
   void cupsAreAnotherWayToSayASalad() throws IOException {
     Path cups =
