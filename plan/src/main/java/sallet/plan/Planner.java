@@ -158,7 +158,13 @@ public final class Planner {
       double worth = WORTH_A_DIVE * instance.calendar().bowls();
       Deadline integer = new Deadline(effort.integer(), cancelled);
       WholePlants.Result whole =
-          new WholePlants(instance, judge, exact, new SplittableRandom(SEED), progress)
+          new WholePlants(
+                  instance,
+                  judge,
+                  graphs.stream().map(g -> g.course).toList(),
+                  exact,
+                  new SplittableRandom(SEED),
+                  progress)
               .solve(judge.promises().kept(), linear.bound(), worth, integer, effort.dives());
       steps.add(
           String.format(

@@ -30,7 +30,13 @@ class TidyingTest {
     try (Master exact = new Master(instance, graphs, false)) {
       new LinearPlan(instance, graphs, step -> {}).solve(exact, never);
       WholePlan first =
-          new WholePlants(instance, judge, exact, new SplittableRandom(1), step -> {})
+          new WholePlants(
+                  instance,
+                  judge,
+                  graphs.stream().map(g -> g.course).toList(),
+                  exact,
+                  new SplittableRandom(1),
+                  step -> {})
               .solve(judge.promises().kept(), 0, 1, never, 3)
               .plan();
       WholePlan tidy = new Tidying(instance, judge, graphs, step -> {}).of(first, never);
