@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sallet.feed.dose.Bottle;
 import sallet.feed.dose.Buffer;
 import sallet.feed.dose.PhDose;
 import sallet.feed.ion.Composition;
@@ -27,7 +28,7 @@ final class DoseTest {
   /** 100 L from 2.6 to 0.65 meq/L; pH 5.83 at once and 7.97 later by an independent code. */
   @Test
   void theMeterReadsLowAtOnceAndHighLater() {
-    PhDose dose = PhDose.toAlkalinity(MEDIUM, 100, 0.65, Reagent.NITRIC_ACID, 38);
+    PhDose dose = PhDose.toAlkalinity(MEDIUM, 100, 0.65, Bottle.of(Reagent.NITRIC_ACID, 38));
     assertThat(dose.meqL()).isCloseTo(1.95, within(1e-9));
     assertThat(dose.phNow()).isCloseTo(5.827, within(0.05));
     assertThat(dose.phLater()).isCloseTo(7.966, within(0.05));
@@ -40,7 +41,8 @@ final class DoseTest {
 
   @Test
   void theLastTenthOfTheAlkalinityIsNotTaken() {
-    assertThatThrownBy(() -> PhDose.toAlkalinity(MEDIUM, 100, 0.2, Reagent.NITRIC_ACID, 3))
+    assertThatThrownBy(
+            () -> PhDose.toAlkalinity(MEDIUM, 100, 0.2, Bottle.of(Reagent.NITRIC_ACID, 3)))
         .isInstanceOf(UnsafeDose.class)
         .hasMessageContaining("past 90 %");
   }
@@ -48,7 +50,9 @@ final class DoseTest {
   @Test
   void noAcidForWaterThatNeedsNone() {
     assertThatThrownBy(
-            () -> PhDose.toAlkalinity(Composition.EMPTY, 10, 0.5, Reagent.PHOSPHORIC_ACID, 10))
+            () ->
+                PhDose.toAlkalinity(
+                    Composition.EMPTY, 10, 0.5, Bottle.of(Reagent.PHOSPHORIC_ACID, 10)))
         .isInstanceOf(FeedFault.class)
         .hasMessageContaining("no acid is needed");
   }
@@ -59,7 +63,7 @@ final class DoseTest {
   @Test
   void aReservoirIsLiftedWithVeryLittleBase() {
     Composition now = PhDose.measured(LETTUCE, 5.0, 25);
-    PhDose dose = PhDose.toPh(now, 40, 6.0, Reagent.POTASSIUM_HYDROXIDE, 5, 25);
+    PhDose dose = PhDose.toPh(now, 40, 6.0, Bottle.of(Reagent.POTASSIUM_HYDROXIDE, 5), 25);
     assertThat(-dose.meqL()).isCloseTo(0.1225, within(0.025));
     assertThat(dose.phLater()).isCloseTo(6.0, within(0.001));
     assertThat(dose.millilitres())
@@ -71,18 +75,18 @@ final class DoseTest {
   void acidBringsAMeasuredReservoirToTheWantedPh(double target) {
     Composition now = PhDose.measured(LETTUCE, 6.9, 20);
     assertThat(Speciation.at(20).solve(now, Carbon.OPEN).ph()).isCloseTo(6.9, within(1e-6));
-    PhDose dose = PhDose.toPh(now, 40, target, Reagent.PHOSPHORIC_ACID, 10, 20);
+    PhDose dose = PhDose.toPh(now, 40, target, Bottle.of(Reagent.PHOSPHORIC_ACID, 10), 20);
     assertThat(dose.phLater()).isCloseTo(target, within(0.001));
   }
 
   @Test
   void acidCannotLiftAndAbsurdTargetsAreFaults() {
     Composition low = PhDose.measured(LETTUCE, 5.2, 20);
-    assertThatThrownBy(() -> PhDose.toPh(low, 40, 6, Reagent.NITRIC_ACID, 3, 20))
+    assertThatThrownBy(() -> PhDose.toPh(low, 40, 6, Bottle.of(Reagent.NITRIC_ACID, 3), 20))
         .isInstanceOf(FeedFault.class);
-    assertThatThrownBy(() -> PhDose.toPh(low, 40, 3, Reagent.NITRIC_ACID, 3, 20))
+    assertThatThrownBy(() -> PhDose.toPh(low, 40, 3, Bottle.of(Reagent.NITRIC_ACID, 3), 20))
         .isInstanceOf(FeedFault.class);
-    assertThatThrownBy(() -> PhDose.toPh(low, 0, 6, Reagent.POTASSIUM_HYDROXIDE, 5, 20))
+    assertThatThrownBy(() -> PhDose.toPh(low, 0, 6, Bottle.of(Reagent.POTASSIUM_HYDROXIDE, 5), 20))
         .isInstanceOf(FeedFault.class);
   }
 

@@ -9,7 +9,8 @@ import java.util.Optional;
  * below it. With no scale step and no limit on bags the first node is the answer.
  */
 final class BagSearch {
-  private static final double NOTHING = 1e-9;
+  /** Less than this is none of a bag, g/L. */
+  static final double NOTHING = 1e-9;
 
   private final FitModel model;
   private final double[] most;
