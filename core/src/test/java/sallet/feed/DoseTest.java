@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import sallet.feed.dose.Bottle;
 import sallet.feed.dose.Buffer;
 import sallet.feed.dose.PhDose;
+import sallet.feed.dose.PhRange;
 import sallet.feed.ion.Composition;
 import sallet.feed.ion.Ion;
 import sallet.feed.product.Reagent;
@@ -45,6 +46,46 @@ final class DoseTest {
             () -> PhDose.toAlkalinity(MEDIUM, 100, 0.2, Bottle.of(Reagent.NITRIC_ACID, 3)))
         .isInstanceOf(UnsafeDose.class)
         .hasMessageContaining("past 90 %");
+  }
+
+  /** Without phosphate only bicarbonate holds pH: nine tenths of it go today, the rest tomorrow. */
+  @Test
+  void aDoseToAPhStopsAtTheSafeShareAndSaysSo() {
+    PhDose dose = PhDose.toPh(MEDIUM, 10, 5.8, Bottle.of(Reagent.NITRIC_ACID, 3), 25);
+    assertThat(dose.meqL()).isCloseTo(0.9 * 2.6, within(1e-6));
+    assertThat(dose.phLater()).isBetween(7.0, 7.8);
+    assertThat(dose.notes()).anyMatch(n -> n.contains("read pH again tomorrow"));
+  }
+
+  @Test
+  void moreBaseThanAMilliequivalentIsRefused() {
+    Composition sour = PhDose.measured(LETTUCE, 3.0, 25);
+    assertThatThrownBy(
+            () -> PhDose.toPh(sour, 40, 5.8, Bottle.of(Reagent.POTASSIUM_HYDROXIDE, 2), 25))
+        .isInstanceOf(UnsafeDose.class)
+        .hasMessageContaining("renew the solution");
+  }
+
+  /** The denser of two bottles of one strength by mass holds more acid: volumes are inverse. */
+  @Test
+  void theDensityOnTheBottleCounts() {
+    Bottle usual = Bottle.of(Reagent.NITRIC_ACID, 38);
+    Bottle dense = new Bottle(Reagent.NITRIC_ACID, 38, 1.02 * usual.densityGmL());
+    assertThat(PhDose.toAlkalinity(MEDIUM, 100, 0.65, dense).millilitres() * 1.02)
+        .isCloseTo(PhDose.toAlkalinity(MEDIUM, 100, 0.65, usual).millilitres(), within(1e-9));
+    assertThatThrownBy(() -> new Bottle(Reagent.NITRIC_ACID, 38, 3)).isInstanceOf(FeedFault.class);
+    assertThat(usual.thinnedTo(5)).isEqualTo(Bottle.of(Reagent.NITRIC_ACID, 5));
+    assertThat(usual.thinnedTo(50)).isEqualTo(usual);
+  }
+
+  @Test
+  void aPhInItsRangeIsLeftAlone() {
+    Bottle acid = Bottle.of(Reagent.PHOSPHORIC_ACID, 10);
+    assertThat(PhRange.mend(LETTUCE, 6.0, PhRange.LOW, 40, acid, 20)).isEmpty();
+    Composition high = PhDose.measured(LETTUCE, 6.8, 20);
+    assertThat(PhRange.mend(high, 6.8, PhRange.LOW, 40, acid, 20).orElseThrow())
+        .satisfies(d -> assertThat(d.phLater()).isCloseTo(PhRange.WANTED, within(0.01)))
+        .satisfies(d -> assertThat(d.bottle().percent()).isEqualTo(5));
   }
 
   @Test

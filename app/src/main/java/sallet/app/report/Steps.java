@@ -12,6 +12,9 @@ import sallet.units.Step;
 public final class Steps {
   private static final MathContext DIGITS = new MathContext(6);
 
+  private static final int WIDTH = 78;
+  private static final String INDENT = "    ";
+
   private Steps() {}
 
   /** Two lines a step: the number, and how it comes about with its source. */
@@ -23,9 +26,24 @@ public final class Steps {
               .stripTrailing());
       out.append('\n');
       String why = step.source().isEmpty() ? step.how() : step.how() + " [" + step.source() + "]";
-      out.append("    ").append(why).append('\n');
+      indent(out, why);
     }
     return out.toString();
+  }
+
+  /** Words on lines of the terminal's width, set in. */
+  private static void indent(StringBuilder out, String text) {
+    int column = 0;
+    for (String word : text.split(" ", -1)) {
+      if (column > 0 && column + 1 + word.length() > WIDTH) {
+        out.append('\n');
+        column = 0;
+      }
+      String before = column == 0 ? INDENT : " ";
+      out.append(before).append(word);
+      column += before.length() + word.length();
+    }
+    out.append('\n');
   }
 
   /** An object a step. */

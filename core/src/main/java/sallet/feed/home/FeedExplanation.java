@@ -292,10 +292,12 @@ public final class FeedExplanation {
     steps.add(
         step(
             "share of " + blend.second(),
-            100 * blend.share(),
-            "%",
-            blend.asked() ? "as you set it" : "the least that fits as well as the best",
-            blend.asked() ? "your file" : "judgement: within 10 % and 2 % on each nutrient"));
+            blend.share(),
+            "",
+            blend.asked()
+                ? "as you set it"
+                : "the least that is off by no more than 5 % on the mean, or as good as the best",
+            blend.asked() ? "your file" : "judgement"));
     return steps;
   }
 

@@ -3,7 +3,6 @@ package sallet.app.report.feed;
 import java.util.List;
 import sallet.app.report.Markup;
 import sallet.app.report.Svg;
-import sallet.feed.home.FeedSheet;
 import sallet.feed.home.WaterBlend;
 
 /** How far off the best recipe is with each share of the second water. */
@@ -16,11 +15,11 @@ final class BlendChart {
 
   private BlendChart() {}
 
-  static Markup of(WaterBlend blend, FeedSheet sheet) {
+  static Markup of(WaterBlend blend) {
     List<WaterBlend.Trial> trials = blend.trials();
     double top = 1;
     for (WaterBlend.Trial trial : trials) {
-      top = Math.max(top, FeedWords.missPercent(trial, sheet));
+      top = Math.max(top, 100 * trial.miss());
     }
     double step = (WIDTH - LEFT) / trials.size();
     double scale = (HEIGHT - FOOT - HEAD) / top;
@@ -32,7 +31,7 @@ final class BlendChart {
     for (int i = 0; i < trials.size(); i++) {
       WaterBlend.Trial trial = trials.get(i);
       boolean taken = Math.abs(trial.share() - blend.share()) < 1e-9;
-      double height = Math.max(1, scale * FeedWords.missPercent(trial, sheet));
+      double height = Math.max(1, scale * 100 * trial.miss());
       double x = LEFT + i * step;
       svg.empty(
           "rect",

@@ -69,6 +69,7 @@ public final class FeedJson {
       ObjectNode one = trials.addObject();
       put(one, "share", trial.share());
       put(one, "objective", trial.objective());
+      put(one, "miss", trial.miss());
       put(one, "alkalinityMeqL", trial.alkalinityMeqL());
       put(one, "acidMillilitres", trial.acidMl());
       one.put("bags", trial.bags());

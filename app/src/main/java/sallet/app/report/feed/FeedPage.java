@@ -19,6 +19,7 @@ public final class FeedPage {
       """
       .reached { fill: var(--c0); }
       .water { fill: var(--c6); }
+      section th, section td { padding-right: .5rem; }
       """;
 
   private final FeedSheet sheet;
@@ -124,7 +125,8 @@ public final class FeedPage {
     for (double value : new double[] {fit.goal().mgL(), fit.waterMgL(), fit.mgL()}) {
       number(FeedSteps.amount(value));
     }
-    number(fit.goal().mgL() > 0 ? FeedWords.say("%+.0f %%", 100 * fit.miss()) : "");
+    number(
+        fit.goal().mgL() > 0 ? FeedWords.say("%+.0f %%", Math.rint(100 * fit.miss()) + 0.0) : "");
     page.closeLine();
   }
 
@@ -160,7 +162,7 @@ public final class FeedPage {
   private void blend(WaterBlend blend) {
     section("waters", "Which share of " + blend.second());
     page.element("p", FeedWords.blend(blend));
-    scroll("Chart of the shares", BlendChart.of(blend, sheet));
+    scroll("Chart of the shares", BlendChart.of(blend));
     page.element(
         "p",
         "How far off the best recipe is on the mean, by share of "
@@ -217,7 +219,7 @@ public final class FeedPage {
       return;
     }
     section("weeks", "The reservoir week by week");
-    page.element("p", FeedWords.renewal(weeks) + ".");
+    page.element("p", FeedWords.renewal(weeks));
     List<String> heads = new ArrayList<>(List.of("Week", "EC", "pH"));
     TankWeek.TOLD.forEach(n -> heads.add(n.symbol()));
     heads.add("idle");

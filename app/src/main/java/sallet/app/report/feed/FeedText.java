@@ -41,7 +41,7 @@ public final class FeedText {
     steps("AT THE SINK", FeedSteps.mixing(sheet));
     chart(sheet);
     state(sheet);
-    sheet.blend().ifPresent(blend -> blend(blend, sheet));
+    sheet.blend().ifPresent(this::blend);
     sheet.traceStock().ifPresent(t -> steps("THE TRACE STOCK, MADE ONCE", FeedSteps.traceStock(t)));
     sheet.stock().ifPresent(this::stock);
     readings(sheet.running().readings());
@@ -60,14 +60,13 @@ public final class FeedText {
     correction.dose().ifPresent(d -> d.notes().forEach(n -> wrap("- ", n)));
   }
 
-  private void blend(WaterBlend blend, FeedSheet sheet) {
+  private void blend(WaterBlend blend) {
     heading("WHICH SHARE OF " + blend.second().toUpperCase(Locale.ROOT));
     wrap("", FeedWords.blend(blend));
     line("%n  share  off by  acid, mL  bags");
-    double top =
-        blend.trials().stream().mapToDouble(t -> FeedWords.missPercent(t, sheet)).max().orElse(1);
+    double top = blend.trials().stream().mapToDouble(t -> 100 * t.miss()).max().orElse(1);
     for (WaterBlend.Trial trial : blend.trials()) {
-      double miss = FeedWords.missPercent(trial, sheet);
+      double miss = 100 * trial.miss();
       line(
           "%s %3.0f %%  %4.1f %%  %8.0f  %4d  %s",
           Math.abs(trial.share() - blend.share()) < 1e-9 ? "→" : " ",
@@ -100,7 +99,7 @@ public final class FeedText {
           week.reasons().isEmpty() ? "" : "  renew");
     }
     weeks.forEach(week -> wrap("[ ] ", "Week " + week.week() + ": " + FeedWords.week(week)));
-    wrap("", FeedWords.renewal(weeks) + ".");
+    wrap("", FeedWords.renewal(weeks));
     wrap("", FeedWords.weeksSource());
   }
 

@@ -62,18 +62,18 @@ final class FeedWords {
 
   /** How the waters are blended, and why so. */
   static String blend(WaterBlend blend) {
-    return blend.asked()
-        ? say("%.0f %% %s, as you set it.", 100 * blend.share(), blend.second())
-        : say(
-            "%.0f %% %s: the least that fits as well as the best share.",
-            100 * blend.share(), blend.second());
-  }
-
-  /** How far off the recipe of a share is on the mean, %. */
-  static double missPercent(WaterBlend.Trial trial, FeedSheet sheet) {
-    double weights =
-        sheet.main().fits().stream().mapToDouble(f -> f.goal().weight() * f.goal().weight()).sum();
-    return 100 * Math.sqrt(trial.objective() / weights);
+    String taken =
+        blend.asked()
+            ? say("%.0f %% %s, as you set it.", 100 * blend.share(), blend.second())
+            : say(
+                "%.0f %% %s: the least with which the recipe is off by no more than 5 %% on the mean, or fits as well as with any share.",
+                100 * blend.share(), blend.second());
+    return blend
+        .shareWithoutAcid()
+        .map(
+            share ->
+                say("%s No acid against alkalinity is needed from %.0f %% on.", taken, 100 * share))
+        .orElse(taken);
   }
 
   /** What pouring the stocks takes. */
@@ -122,9 +122,9 @@ final class FeedWords {
         .findFirst()
         .map(
             w ->
-                "Renew the solution at the end of week %d: %s"
+                "Renew the solution at the end of week %d. Why: %s."
                     .formatted(w.week(), String.join("; ", w.reasons())))
-        .orElse("Nothing calls for a fresh solution in these weeks");
+        .orElse("Nothing calls for a fresh solution in these weeks.");
   }
 
   /** Where the weeks come from. */
