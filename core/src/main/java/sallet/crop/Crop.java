@@ -1,11 +1,13 @@
 package sallet.crop;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
  * A horticultural type as the catalogue knows it.
  *
  * @param name catalogue name, such as "loose-leaf lettuce, red"
+ * @param alsoCalled other common names it is found by, such as "red leaf lettuce"
  * @param species botanical name
  * @param growth growth parameters, with the crop's own dry-matter share; empty when it has none
  * @param germination how it germinates
@@ -18,6 +20,7 @@ import java.util.Optional;
  */
 public record Crop(
     String name,
+    List<String> alsoCalled,
     String species,
     Optional<PlantParameters> growth,
     Germination germination,
@@ -29,6 +32,7 @@ public record Crop(
     Sources sources) {
 
   public Crop {
+    alsoCalled = List.copyOf(alsoCalled);
     if (harvest.isPresent() && growth.isEmpty()) {
       throw new IllegalArgumentException(name + " has a harvest rule but no growth parameters");
     }
@@ -60,6 +64,22 @@ public record Crop(
    */
   public double usableShare() {
     return harvest.map(HarvestRule::usableShare).orElseGet(() -> seed.plainPacket().mean());
+  }
+
+  /** The same crop with a share of usable plants of its own, above 0 and at most 1. */
+  public Crop withUsableShare(double share) {
+    return new Crop(
+        name,
+        alsoCalled,
+        species,
+        growth,
+        germination,
+        seed,
+        harvest.map(rule -> rule.withUsableShare(share)),
+        bolting,
+        whyNotPlannable,
+        guide,
+        sources);
   }
 
   /**

@@ -34,7 +34,9 @@ class ArchitectureTest {
           "light", List.of("weather", "household", "units"),
           "air", List.of("weather", "household", "units"),
           "crop", List.of("light", "air", "household", "units"),
-          "feed", List.of("household", "units"));
+          "feed", List.of("household", "units"),
+          "journal", List.of(),
+          "learn", List.of("journal", "crop", "light", "air", "household"));
 
   private static final String[] CORE_PACKAGES =
       CORE.keySet().stream().map(name -> "sallet." + name + "..").toArray(String[]::new);

@@ -106,6 +106,11 @@ abstract class HouseholdCommand implements Callable<Integer> {
     return answer().refuse(status, "", sentences.stream().map(s -> new Fault("", 0, s)).toList());
   }
 
+  /** Tells the faults of another file the command reads. */
+  final ExitStatus refuse(String otherFile, List<Fault> faults) {
+    return answer().refuse(ExitStatus.WRONG_INPUT, otherFile, faults);
+  }
+
   /** One line beside the answer. */
   final void progress(String line) {
     terminal.err().println(line);

@@ -3,6 +3,7 @@ package sallet.app.cli;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -10,10 +11,12 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sallet.app.file.HouseholdFile;
+import sallet.app.file.PlanFile;
 import sallet.app.report.light.LightFiles;
 import sallet.app.report.light.LightJson;
 import sallet.app.report.light.LightReport;
 import sallet.app.report.light.LightText;
+import sallet.app.use.CropLight;
 import sallet.app.use.ShowLight;
 import sallet.household.Household;
 import sallet.household.Pot;
@@ -43,9 +46,16 @@ final class LightCommand extends HouseholdCommand {
   @Option(
       names = "--target",
       paramLabel = "N",
-      defaultValue = "14",
-      description = "Light wanted, 1 to 40 mol/m² a day. Default: ${DEFAULT-VALUE}.")
-  private String target = "";
+      description =
+          "Light wanted in every pot, 1 to 40 mol/m² a day. Default: what the crops you want need,"
+              + " the brightest pots for the most demanding.")
+  private @Nullable String target;
+
+  @Option(
+      names = "--plan",
+      paramLabel = "FILE",
+      description = "Aim at what a plan (as plan --json prints it) puts into each pot.")
+  private @Nullable String plan;
 
   @Option(
       names = "--longest-day",
@@ -66,20 +76,36 @@ final class LightCommand extends HouseholdCommand {
 
   @Override
   Work options(CallReader call, Optional<HouseholdFile.Good> file) {
-    LightTarget wanted =
-        new LightTarget(
-            call.number("--target", target, 1, 40), call.number("--longest-day", longest, 8, 24));
+    double most = call.number("--longest-day", longest, 8, 24);
+    Optional<Double> same =
+        Optional.ofNullable(target).map(text -> call.number("--target", text, 1, 40));
+    Optional<LightTarget> wanted =
+        same.map(dliMol -> LightTarget.same(dliMol, most))
+            .or(() -> file.map(good -> wanted(call, good, most)));
+    if (target != null && plan != null) {
+      call.fault("--target", "stands beside --plan; give one of the two");
+    }
     Optional<LocalDate> given = Optional.ofNullable(date).flatMap(d -> call.date("--date", d));
     Optional<ShowLight.Question> question =
         file.flatMap(
             good -> Optional.ofNullable(explain).flatMap(q -> question(call, q, good.household())));
     return good -> {
       LocalDate day = given.orElseGet(() -> today(good.household(), "--date"));
-      LightReport light = ShowLight.of(good.household(), day, wanted, question);
+      LightReport light = ShowLight.of(good.household(), day, wanted.orElseThrow(), question);
       return tell(
           new Report(
               () -> text(light, question), () -> LightJson.of(light), () -> LightFiles.of(light)));
     };
+  }
+
+  private LightTarget wanted(CallReader call, HouseholdFile.Good good, double mostHours) {
+    Household household = good.household();
+    if (plan != null) {
+      Consumer<String> fault = sentence -> call.fault("--plan", sentence);
+      List<PlanFile.InPot> pots = PlanFile.read(plan, fault);
+      return CropLight.planned(household, good.catalogue(), pots, mostHours, fault);
+    }
+    return CropLight.wanted(household, good.catalogue(), mostHours);
   }
 
   private static Optional<ShowLight.Question> question(

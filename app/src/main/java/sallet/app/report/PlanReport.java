@@ -14,14 +14,18 @@ import sallet.plan.SowingPlan;
 /**
  * A plan with all that is needed to tell of it.
  *
- * @param plan the plan
+ * @param answer the plan and what goes with it
  * @param household the household it was made for
  * @param catalogue the crops it was made with
  * @param light light of the pots, for the bench map
  * @param tasks the plan's hand work
  */
 record PlanReport(
-    SowingPlan plan, Household household, Catalogue catalogue, BenchLight light, List<Task> tasks) {
+    PlanAnswer answer,
+    Household household,
+    Catalogue catalogue,
+    BenchLight light,
+    List<Task> tasks) {
 
   /** A bowl lacks something worth telling from here on, g: a leaf or two. Judgement. */
   static final double SHORT_FROM_GRAMS = 1;
@@ -30,18 +34,22 @@ record PlanReport(
   static final int TWO_WEEKS = 14;
 
   static PlanReport of(
-      SowingPlan plan, Household household, Catalogue catalogue, BenchLight light) {
-    return new PlanReport(plan, household, catalogue, light, Tasks.of(plan));
+      PlanAnswer answer, Household household, Catalogue catalogue, BenchLight light) {
+    return new PlanReport(answer, household, catalogue, light, Tasks.of(answer.plan()));
+  }
+
+  SowingPlan plan() {
+    return answer.plan();
   }
 
   LocalDate lastDay() {
-    List<BowlWeek> weeks = plan.weeks();
-    return weeks.isEmpty() ? plan.from() : weeks.get(weeks.size() - 1).bowlDay();
+    List<BowlWeek> weeks = plan().weeks();
+    return weeks.isEmpty() ? plan().from() : weeks.get(weeks.size() - 1).bowlDay();
   }
 
   /** Bowls somebody wants and something sown could serve. */
   List<BowlWeek> reachable() {
-    return plan.weeks().stream().filter(w -> w.reachable() && w.demandGrams() > 0).toList();
+    return plan().weeks().stream().filter(w -> w.reachable() && w.demandGrams() > 0).toList();
   }
 
   /** Reachable bowls that stay short. */
@@ -85,9 +93,9 @@ record PlanReport(
 
   /** Crops of the plan in order of first sowing, then any others that come into a bowl. */
   List<String> crops() {
-    Stream<String> sown = plan.sowings().stream().map(Sowing::crop);
+    Stream<String> sown = plan().batches().stream().map(Sowing::crop);
     Stream<String> eaten =
-        plan.weeks().stream().flatMap(week -> week.kinds().stream()).map(BowlWeek.Kind::crop);
+        plan().weeks().stream().flatMap(week -> week.kinds().stream()).map(BowlWeek.Kind::crop);
     return Stream.concat(sown, eaten).distinct().toList();
   }
 

@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import sallet.household.Pot;
 import sallet.light.HourlyLight;
+import sallet.light.LightNeed;
+import sallet.units.Quantity;
 
 /** The files of a year's light: page, JSON and table of days. */
 public final class LightFiles {
@@ -20,25 +22,38 @@ public final class LightFiles {
     return files;
   }
 
-  /** A row for each day and pot: daylight, lamp light and both, mol/m². */
+  /**
+   * A row for each day and pot: daylight, lamp light and both, the crop and what it wants, mol/m².
+   */
   static String csv(LightReport answer) {
     HourlyLight light = answer.year().light();
     List<Pot> pots = answer.year().household().bench().pots();
-    StringBuilder out = new StringBuilder("date,pot,windowMol,lampMol,dliMol\n");
+    StringBuilder out = new StringBuilder("date,pot,windowMol,lampMol,dliMol,crop,targetMol\n");
     for (int day = 0; day < light.days(); day++) {
       for (int i = 0; i < pots.size(); i++) {
         out.append(
             String.format(
                     Locale.ROOT,
-                    "%s,%s,%.3f,%.3f,%.3f%n",
+                    "%s,%s,%.3f,%.3f,%.3f,%s%n",
                     light.from().plusDays(day),
                     pots.get(i).name(),
                     light.daylightDliMol(i, day),
                     light.lampDliMol(i, day),
-                    light.dliMol(i, day))
+                    light.dliMol(i, day),
+                    answer
+                        .year()
+                        .target()
+                        .need(i, light.from().plusDays(day))
+                        .map(LightFiles::cells)
+                        .orElse(","))
                 .replace("\r", ""));
       }
     }
     return out.toString();
+  }
+
+  /** The crop in quotes, for its name may hold a comma, and what it is to get. */
+  private static String cells(LightNeed need) {
+    return "\"" + need.crop() + "\"," + Quantity.plain(need.targetMol());
   }
 }

@@ -14,6 +14,8 @@ import sallet.light.LampHeight;
 import sallet.light.LampWeek;
 import sallet.light.LightExplanation;
 import sallet.light.LightFactors;
+import sallet.light.LightNeed;
+import sallet.light.LightTarget;
 import sallet.light.LightWatch;
 import sallet.light.LightYear;
 import sallet.light.PlaceUse;
@@ -33,27 +35,14 @@ public final class LightJson {
     LightYear year = answer.year();
     ObjectNode root = NODES.objectNode();
     root.put("from", year.light().from().toString());
-    ObjectNode target = root.putObject("target");
-    target.put("dliMol", year.target().dliMol());
-    target.put("mostHours", year.target().mostHours());
+    root.set("target", target(year.target()));
     ArrayNode pots = root.putArray("pots");
     year.household().bench().pots().forEach(pot -> pots.add(pot(pot)));
     ArrayNode months = root.putArray("months");
-    year.months().forEach(month -> months.add(month(month)));
+    year.months().forEach(month -> months.add(month(year, month)));
     ArrayNode weeks = root.putArray("weeks");
     year.weeks().forEach(week -> weeks.add(week(week)));
-    ObjectNode lamps = root.putObject("lamps");
-    year.hanging().ifPresent(height -> lamps.set("hanging", height(height)));
-    year.better().ifPresent(height -> lamps.set("better", height(height)));
-    ArrayNode raises = lamps.putArray("raises");
-    year.raises()
-        .forEach(
-            raise ->
-                raises
-                    .addObject()
-                    .put("day", raise.day())
-                    .put("leavesM", rounded(raise.leavesM()))
-                    .put("toAboveBenchM", rounded(raise.toAboveBenchM())));
+    root.set("lamps", lamps(year));
     year.nursery()
         .ifPresent(
             shelf -> {
@@ -61,6 +50,9 @@ public final class LightJson {
               nursery.put("columns", shelf.columns()).put("rows", shelf.rows());
               nursery.set("ppfdUmol", numbers(shelf.ppfdUmol()));
             });
+    root.putObject("seedlings")
+        .put("dliMol", rounded(year.seedlingMol()))
+        .put("targetMol", rounded(year.wantedSeedlingMol()));
     ObjectNode factors = root.putObject("factors");
     LightFactors learned = year.calibration().factors();
     factors.set("window", factor(learned.window()));
@@ -73,6 +65,31 @@ public final class LightJson {
     root.set("day", day(answer));
     answer.explained().ifPresent(told -> root.set("explanation", explanation(told)));
     return write(root);
+  }
+
+  private static ObjectNode target(LightTarget wanted) {
+    ObjectNode target = NODES.objectNode();
+    target.put("origin", word(wanted.origin()));
+    target.put("mostHours", wanted.mostHours());
+    ArrayNode crops = target.putArray("crops");
+    wanted.wanted().forEach(need -> crops.add(need(need)));
+    return target;
+  }
+
+  private static ObjectNode lamps(LightYear year) {
+    ObjectNode lamps = NODES.objectNode();
+    year.hanging().ifPresent(height -> lamps.set("hanging", height(height)));
+    year.better().ifPresent(height -> lamps.set("better", height(height)));
+    ArrayNode raises = lamps.putArray("raises");
+    year.raises()
+        .forEach(
+            raise ->
+                raises
+                    .addObject()
+                    .put("day", raise.day())
+                    .put("leavesM", rounded(raise.leavesM()))
+                    .put("toAboveBenchM", rounded(raise.toAboveBenchM())));
+    return lamps;
   }
 
   private static String write(ObjectNode root) {
@@ -91,7 +108,23 @@ public final class LightJson {
         .put("yM", rounded(pot.yM()));
   }
 
-  private static ObjectNode month(LightYear.Month month) {
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static ObjectNode need(LightNeed need) {
+    return NODES
+        .objectNode()
+        .put("crop", need.crop())
+        .put("heads", need.heads())
+        .put("seedlingMol", rounded(need.seedlingMol()))
+        .put("leastMol", rounded(need.leastMol()))
+        .put("targetMol", rounded(need.targetMol()))
+        .put("tipBurns", need.tipBurns())
+        .put("longDaysBolt", need.longDaysBolt());
+  }
+
+  private static ObjectNode month(LightYear year, LightYear.Month month) {
     ObjectNode node = NODES.objectNode();
     node.put("month", month.month().toString());
     node.set("windowMol", numbers(month.windowMol()));
@@ -101,7 +134,11 @@ public final class LightJson {
     node.put("brightWeekMol", rounded(month.brightWeekMol()));
     ArrayNode uses = node.putArray("uses");
     for (int i = 0; i < month.windowMol().size(); i++) {
-      uses.add(PlaceUse.of(month.dliMol(i)).name().toLowerCase(Locale.ROOT));
+      uses.add(word(PlaceUse.of(month.dliMol(i), year.target().wanted())));
+    }
+    ArrayNode crops = node.putArray("crops");
+    for (int i = 0; i < month.windowMol().size(); i++) {
+      crops.add(year.target().need(i, month.middle()).map(LightNeed::crop).orElse(null));
     }
     return node;
   }
@@ -113,6 +150,8 @@ public final class LightJson {
     node.set("dimming", numbers(week.dimming()));
     node.put("fullHours", rounded(week.fullHours()));
     node.set("dliMol", numbers(week.dliMol()));
+    ArrayNode targets = node.putArray("targetMol");
+    week.needs().forEach(need -> targets.add(need.map(LightNeed::targetMol).orElse(null)));
     node.put("costPerDay", rounded(week.costPerDay()));
     return node;
   }
@@ -140,8 +179,8 @@ public final class LightJson {
 
   private static ObjectNode watch(LightWatch watch) {
     ObjectNode node = NODES.objectNode();
-    node.put("kind", watch.worst().kind().name().toLowerCase(Locale.ROOT));
-    node.put("grade", watch.worst().grade().name().toLowerCase(Locale.ROOT));
+    node.put("kind", word(watch.worst().kind()));
+    node.put("grade", word(watch.worst().grade()));
     node.put("text", watch.worst().text());
     node.put("source", watch.worst().source());
     ArrayNode pots = node.putArray("pots");

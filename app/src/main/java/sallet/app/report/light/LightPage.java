@@ -19,6 +19,8 @@ public final class LightPage {
       .daylight { fill: var(--l5); stroke: var(--ink); stroke-width: .8; }
       .lamplight { fill: var(--sheet); stroke: var(--ink); stroke-width: .8; stroke-dasharray: 3 2; }
       .weeks { stroke: var(--ink); stroke-width: 1.5; }
+      .maps { grid-template-columns: repeat(auto-fill, minmax(min(26rem, 100%), 1fr)); }
+      .runs { white-space: nowrap; }
       .pane { fill: var(--accent); }
       .roof-pane { fill: none; stroke: var(--accent); stroke-width: 2; }
       """;
@@ -48,6 +50,7 @@ public final class LightPage {
     if (!year.weeks().isEmpty()) {
       lamps();
     }
+    lines("nursery", "Nursery", PlaceWords.nursery(year));
     lines(
         "watch",
         "What to watch",
@@ -146,7 +149,12 @@ public final class LightPage {
         "class",
         "quiet");
     page.element("h3", "What the places are for in " + LightWords.month(LightWords.darkest(year)));
-    list(LightWords.places(year, LightWords.darkest(year)));
+    list(PlaceWords.places(year, LightWords.darkest(year)));
+    List<String> crops = PlaceWords.crops(year, LightWords.darkest(year));
+    if (!crops.isEmpty()) {
+      page.element("h3", "Which crop where");
+      list(crops);
+    }
     page.closeLine();
   }
 
@@ -178,10 +186,10 @@ public final class LightPage {
   private void lamps() {
     section("lamps", "Lamps");
     list(LightWords.height(year));
-    page.element("h3", "Hours that bring the pots nearest to the mark");
+    page.element("h3", "Hours that bring each pot nearest to what its crop wants");
     page.open("div", "class", "scroll", "tabindex", "0").open("table").open("thead").open("tr");
     boolean priced = year.household().tariff().isPresent();
-    for (String head : List.of("Month", "Lamps run", "Darkest pot", "Brightest pot")) {
+    for (String head : List.of("Month", "Lamps run", "Darkest pot", "Brightest pot", "Wanted")) {
       page.element("th", head, "scope", "col");
     }
     if (priced) {
@@ -191,9 +199,10 @@ public final class LightPage {
     for (LightYear.Month month : year.months()) {
       LampWeek week = LightWords.week(year, month);
       page.open("tr").element("th", LightWords.month(month), "scope", "row");
-      page.element("td", LightWords.runs(week));
+      page.element("td", LightWords.runs(week), "class", "runs");
       number(LightWords.mol(week.dliMol().stream().mapToDouble(d -> d).min().orElse(0)));
       number(LightWords.mol(week.dliMol().stream().mapToDouble(d -> d).max().orElse(0)));
+      number(PlaceWords.wantedMol(week));
       if (priced) {
         number(String.format(Locale.ROOT, "%.2f", week.costPerDay()));
       }
