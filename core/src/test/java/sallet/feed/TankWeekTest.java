@@ -24,6 +24,7 @@ final class TankWeekTest {
   private static final double LITRES = 60;
   private static final Composition SALTS =
       ChemistryChecks.totals("K=5.5;NH4=0.1;Ca=2.1;Mg=1;NO3=8.8;SO4=1;P=1");
+
   /** Tap water with 0.5 meq/L of its alkalinity left by nitric acid. */
   private static final Composition WATER =
       ChemistryChecks.totals("Ca=1.3;Mg=0.3;Na=2.8;Cl=2.8;S=0.3;NO3=2.1").with(Ion.CARBON, 0.5);
