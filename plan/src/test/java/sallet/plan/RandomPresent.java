@@ -75,7 +75,9 @@ final class RandomPresent {
         usable.put(crop.name(), random.nextDouble(0.4, 0.98));
       }
     }
-    return new Present(plants, inHand, growth, usable, promises());
+    List<String> others =
+        freePots.isEmpty() || random.nextInt(5) > 0 ? List.of() : List.of(freePots.get(0));
+    return new Present(plants, others, inHand, growth, usable, promises(), random.nextInt(4) == 0);
   }
 
   private List<Present.Promise> promises() {
