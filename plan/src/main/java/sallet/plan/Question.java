@@ -19,6 +19,7 @@ import sallet.crop.RoomDays;
 import sallet.household.CropWishes;
 import sallet.household.Household;
 import sallet.household.Nursery;
+import sallet.household.Pot;
 import sallet.household.PotSites;
 import sallet.light.HourlyLight;
 import sallet.light.RoomLight;
@@ -46,7 +47,14 @@ final class Question {
             .min(Comparator.naturalOrder())
             .filter(day -> day.isBefore(request.from()))
             .orElse(request.from());
-    return surroundings(request.household(), first, calendar(request));
+    TaskCalendar calendar = calendar(request);
+    int before = (int) ChronoUnit.DAYS.between(first, calendar.from());
+    return surroundings(
+        request.household(),
+        first,
+        before,
+        before + calendar.days(),
+        takenPots(request.present(), request.catalogue()));
   }
 
   private static TaskCalendar calendar(Planner.Request request) {
@@ -126,19 +134,12 @@ final class Question {
    * Light, air and sites of the nursery and of up to three groups of pots.
    *
    * @param first first day whose light is wanted, not after the first of the plan
-   */
-  static Surroundings surroundings(Household household, LocalDate first, TaskCalendar calendar) {
-    int before = (int) ChronoUnit.DAYS.between(first, calendar.from());
-    return surroundings(household, first, before, before + calendar.days());
-  }
-
-  /**
-   * The same for days without a calendar.
-   *
    * @param before days before those by whose light pots are grouped
    * @param days all days
+   * @param taken pots that are not to be had, in no group unless all are
    */
-  static Surroundings surroundings(Household household, LocalDate first, int before, int days) {
+  static Surroundings surroundings(
+      Household household, LocalDate first, int before, int days, List<String> taken) {
     HourlyLight bench = RoomLight.atPots(household, first, days);
     Nursery n = household.nursery();
     PlaceDays nursery =
@@ -148,7 +149,12 @@ final class Question {
             .map(site -> Math.min(site, WIDEST_PLANT_CM2))
             .toList();
     List<PotLight> pots = new ArrayList<>();
+    List<Pot> all = household.bench().pots();
+    boolean none = all.stream().allMatch(pot -> taken.contains(pot.name()));
     for (int i = 0; i < sites.size(); i++) {
+      if (!none && taken.contains(all.get(i).name())) {
+        continue;
+      }
       pots.add(new PotLight(i, meanDliMol(bench, i, before), sites.get(i)));
     }
     List<Surroundings.Group> groups =

@@ -136,6 +136,16 @@ class ReplanCheckerTest {
             Set.of(TO_NURSERY, STANDING),
             TO_BENCH),
         wrong(
+            "a pot that something else grows in",
+            plan -> plan,
+            present -> with(present, "otherPots", List.of("A3")),
+            Set.of(POT_TAKEN)),
+        wrong(
+            "a crop that cannot be planned told as if it could",
+            plan -> plan,
+            present -> plants(present, CLUMP, p -> with(p, "crop", "garden cress")),
+            Set.of(STANDING)),
+        wrong(
             "a pot taken while a plant stands in it",
             plan ->
                 course(
@@ -236,6 +246,11 @@ class ReplanCheckerTest {
         objective("seeds", 1.0),
         objective("changes", 0),
         objective("value", 3788.0),
+        wrong(
+            "a firm promise broken for ten points",
+            plan -> plan,
+            present -> with(present, "firm", true),
+            Set.of(OBJECTIVE)),
         wrong(
             "nothing had been promised",
             plan -> plan,
