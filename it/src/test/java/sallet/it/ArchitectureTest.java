@@ -34,7 +34,9 @@ class ArchitectureTest {
           "light", List.of("weather", "household", "units"),
           "air", List.of("weather", "household", "units"),
           "crop", List.of("light", "air", "household", "units"),
-          "feed", List.of("household", "units"));
+          "feed", List.of("household", "units"),
+          "water", List.of("crop", "light", "air", "feed", "household", "units"),
+          "cost", List.of("household", "units"));
 
   private static final String[] CORE_PACKAGES =
       CORE.keySet().stream().map(name -> "sallet." + name + "..").toArray(String[]::new);

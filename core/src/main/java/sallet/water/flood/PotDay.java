@@ -1,0 +1,66 @@
+package sallet.water.flood;
+
+import java.util.List;
+
+/**
+ * What one pot uses in a day, and how much of it may go between two floods.
+ *
+ * @param pot its name
+ * @param allowedMl water that may go before the next flood, mL
+ * @param mlPerHour use in each hour of the day, mL
+ */
+public record PotDay(String pot, double allowedMl, List<Double> mlPerHour) {
+  private static final int HOURS = 24;
+  private static final double LONGEST_MIN = 3 * 24 * 60;
+
+  public PotDay {
+    mlPerHour = List.copyOf(mlPerHour);
+    if (mlPerHour.size() != HOURS || !(allowedMl > 0)) {
+      throw new IllegalArgumentException(
+          "pot %s needs 24 hours and water to spare, had %d hours and %.1f mL"
+              .formatted(pot, mlPerHour.size(), allowedMl));
+    }
+  }
+
+  /** A pot with one use by day and one by night. */
+  public static PotDay steady(
+      String pot, double allowedMl, double dayMlH, double nightMlH, int onHour, int offHour) {
+    return new PotDay(
+        pot,
+        allowedMl,
+        java.util.stream.IntStream.range(0, HOURS)
+            .mapToObj(h -> h >= onHour && h < offHour ? dayMlH : nightMlH)
+            .toList());
+  }
+
+  /** Use of the whole day, mL. */
+  public double dayMl() {
+    return mlPerHour.stream().mapToDouble(Double::doubleValue).sum();
+  }
+
+  /** How many times a day it uses up what may go. */
+  public double floodsPerDay() {
+    return dayMl() / allowedMl;
+  }
+
+  /**
+   * Minutes from a flood until what may go is gone, at most three days.
+   *
+   * @param minute minute of the day at which it was full
+   */
+  public double lastsMinutes(double minute) {
+    double left = allowedMl;
+    double now = minute;
+    while (now - minute < LONGEST_MIN) {
+      double hourEnd = (Math.floor(now / 60 + 1e-12) + 1) * 60;
+      double rate = mlPerHour.get((int) Math.floorMod((long) Math.floor(now / 60 + 1e-12), 24L));
+      double goes = rate * (hourEnd - now) / 60;
+      if (goes >= left && rate > 0) {
+        return now + left / rate * 60 - minute;
+      }
+      left -= goes;
+      now = hourEnd;
+    }
+    return LONGEST_MIN;
+  }
+}
