@@ -47,8 +47,8 @@ public record HourlyAir(LocalDate from, List<MoistAir> hours) {
   }
 
   private static List<MoistAir> profile(AirClimate climate, LocalDate day, boolean[] lit) {
-    double lightC = climate.dayC().get(day.getMonthValue() - 1);
-    MoistAir light = MoistAir.of(lightC, climate.humidityPercent());
+    int month = day.getMonthValue() - 1;
+    MoistAir light = MoistAir.of(climate.dayC().get(month), climate.humidityPercent().get(month));
     double[] hoursC = RoomAir.hoursC(climate, day, lit);
     return IntStream.range(0, 24).mapToObj(h -> light.at(hoursC[h])).toList();
   }

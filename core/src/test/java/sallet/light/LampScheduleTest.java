@@ -39,6 +39,7 @@ class LampScheduleTest {
         plain.reservoir(),
         plain.feed(),
         List.of(),
+        plain.watering(),
         tariff);
   }
 

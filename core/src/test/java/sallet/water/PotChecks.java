@@ -22,8 +22,6 @@ import sallet.water.medium.Retention;
 
 /** Media, pots, floods and the times of floods. */
 final class PotChecks {
-  private static final double EASY_DEPLETION = 0.3;
-
   private PotChecks() {}
 
   static Map<String, RowCheck> byFile() {
@@ -148,7 +146,6 @@ final class PotChecks {
     FloodSchedule found =
         FloodTimes.of(
             List.of(pot),
-            EASY_DEPLETION,
             new FloodTimes.Light(60 * on, off - on),
             new Timer.Segments((int) row.number("grid_min")),
             new FloodTimes.Length(15, 15));

@@ -69,6 +69,7 @@ final class HouseholdBuilder {
         new Reservoir(values.base("reservoir.volume")),
         new ShelfBuilder(values).shelf(),
         List.of(),
+        Watering.usual(),
         tariff());
   }
 
@@ -182,7 +183,7 @@ final class HouseholdBuilder {
         new AirClimate(
             values.monthly("room.air.day"),
             values.monthly("room.air.night"),
-            values.base("room.air.humidity"),
+            values.monthly("room.air.humidity"),
             values.base("room.air.co2")),
         IntStream.range(0, values.count("room.windows"))
             .mapToObj(i -> window("room.windows[" + i + "].", width, depth))

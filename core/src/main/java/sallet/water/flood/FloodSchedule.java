@@ -10,14 +10,15 @@ import java.util.OptionalInt;
  * @param startMinutes minutes of the day at which floods begin, growing
  * @param onMinutes how long the pump stays on
  * @param everyMinutes time from start to start of a timer that only repeats
- * @param depletion share of the easy water that may go between floods in this schedule
+ * @param stretch how much more than usual may go between floods, because the timer cannot do more
+ *     floods; 1 is usual
  * @param unserved pots that dry out faster than this timer can flood
  */
 public record FloodSchedule(
     List<Integer> startMinutes,
     int onMinutes,
     OptionalInt everyMinutes,
-    double depletion,
+    double stretch,
     List<String> unserved) {
   private static final int DAY = 24 * 60;
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import sallet.water.medium.PotWater;
 
 /**
  * Finds when to flood: as seldom as the fastest-drying pot allows, on the timer's own grid.
@@ -17,6 +16,13 @@ public final class FloodTimes {
   private static final int DAY = 24 * 60;
   private static final int BEFORE_DARK = 30;
   private static final int LEAST_BEFORE_DARK = 60;
+
+  /** From 30 to 50 % of the easy water. Judgement. */
+  private static final double MOST_STRETCH = 5 / 3.0;
+
+  private static final double STRETCH_STEP = 1 / 15.0;
+
+  private static final double ROUNDING_MIN = 1e-6;
 
   private final List<PotDay> pots;
   private final int on;
@@ -49,69 +55,85 @@ public final class FloodTimes {
   public record Length(double floodMinutes, int apartMinutes) {}
 
   /**
-   * The schedule for pots that may lose the stated share of their easy water. When the timer has
-   * too few starts the share is raised step by step, at most to {@link PotWater#MOST_DEPLETION};
-   * pots that still dry out faster are named and left out.
-   *
-   * @param days the pots at their thirstiest day to come
-   * @param depletion the share {@code days} stand for
+   * The schedule for pots at their thirstiest day to come. When the timer has too few starts, more
+   * may go between floods, step by step; pots that still dry out faster than the timer can flood
+   * are named, and do not set the pace unless all of them do.
    */
-  public static FloodSchedule of(
-      List<PotDay> days, double depletion, Light light, Timer timer, Length length) {
-    int gap = Math.max(length.apartMinutes(), timer.gridMinutes());
+  public static FloodSchedule of(List<PotDay> days, Light light, Timer timer, Length length) {
+    int gap = timer.onMinutes(Math.max(length.apartMinutes(), timer.gridMinutes()));
     int onMinutes = timer.onMinutes(length.floodMinutes());
-    for (double p = depletion; ; p += 0.05) {
-      double share = Math.min(Math.max(depletion, PotWater.MOST_DEPLETION), p);
-      List<PotDay> pots = days.stream().map(pot -> scaled(pot, share / depletion)).toList();
-      FloodSchedule found = served(pots, share, light, timer, gap, onMinutes);
-      boolean last = share >= PotWater.MOST_DEPLETION;
-      boolean fits = found.floodsPerDay() <= timer.mostStarts();
-      if ((found.unserved().isEmpty() && fits) || last) {
-        return fits ? found : thinned(pots, found, timer.mostStarts());
-      }
-    }
+    List<PotDay> fast =
+        days.stream().filter(p -> p.stretched(MOST_STRETCH).shortestMinutes() < gap).toList();
+    List<PotDay> pots = fast.size() == days.size() ? days : without(days, fast);
+    FloodSchedule found;
+    double stretch = 1;
+    do {
+      found = served(pots, stretch, light, timer, gap, onMinutes);
+      stretch += STRETCH_STEP;
+    } while (!fits(found, pots, timer) && stretch < MOST_STRETCH + STRETCH_STEP / 2);
+    List<Integer> starts = thinned(pots, found, timer.mostStarts());
+    FloodSchedule full =
+        new FloodSchedule(starts, onMinutes, found.everyMinutes(), found.stretch(), List.of());
+    List<String> dry = dry(days, full);
+    return new FloodSchedule(starts, onMinutes, full.everyMinutes(), full.stretch(), dry);
   }
 
-  private static PotDay scaled(PotDay pot, double factor) {
-    return new PotDay(pot.pot(), pot.allowedMl() * factor, pot.mlPerHour());
+  private static List<PotDay> without(List<PotDay> days, List<PotDay> some) {
+    return days.stream().filter(pot -> !some.contains(pot)).toList();
+  }
+
+  private static boolean fits(FloodSchedule found, List<PotDay> pots, Timer timer) {
+    return found.floodsPerDay() <= timer.mostStarts() && dry(pots, found).isEmpty();
+  }
+
+  /** Pots that use up what they may before the next flood. */
+  private static List<String> dry(List<PotDay> days, FloodSchedule schedule) {
+    return days.stream()
+        .map(pot -> pot.stretched(schedule.stretch()))
+        .filter(pot -> !lasts(pot, schedule))
+        .map(PotDay::pot)
+        .toList();
+  }
+
+  private static boolean lasts(PotDay pot, FloodSchedule schedule) {
+    if (schedule.everyMinutes().isPresent()) {
+      return pot.shortestMinutes() >= schedule.everyMinutes().getAsInt() - ROUNDING_MIN;
+    }
+    List<Integer> starts = schedule.startMinutes();
+    return starts.stream().allMatch(s -> pot.lastsMinutes(s) >= gapAfter(starts, s) - ROUNDING_MIN);
   }
 
   private static FloodSchedule served(
-      List<PotDay> pots, double share, Light light, Timer timer, int gap, int onMinutes) {
-    List<String> unserved =
-        pots.stream().filter(pot -> shortest(pot) < gap).map(PotDay::pot).toList();
-    List<PotDay> rest = pots.stream().filter(pot -> !unserved.contains(pot.pot())).toList();
+      List<PotDay> days, double stretch, Light light, Timer timer, int gap, int onMinutes) {
+    List<PotDay> pots = days.stream().map(pot -> pot.stretched(stretch)).toList();
     int off = light.onMinute() + (int) Math.round(60 * light.hours());
-    FloodTimes times = new FloodTimes(rest, light.onMinute(), off, timer, gap);
+    FloodTimes times = new FloodTimes(pots, light.onMinute(), off, timer, gap);
     if (timer instanceof Timer.Interval) {
       int every = times.everyMinutes();
       List<Integer> starts =
           IntStream.iterate(light.onMinute() % every, m -> m < DAY, m -> m + every)
               .boxed()
               .toList();
-      return new FloodSchedule(starts, onMinutes, OptionalInt.of(every), share, unserved);
+      return new FloodSchedule(starts, onMinutes, OptionalInt.of(every), stretch, List.of());
     }
-    return new FloodSchedule(times.starts(), onMinutes, OptionalInt.empty(), share, unserved);
-  }
-
-  /** Shortest time any start of the day lasts, minutes. */
-  private static double shortest(PotDay pot) {
-    return IntStream.range(0, 24).mapToDouble(h -> pot.lastsMinutes(60.0 * h)).min().orElse(DAY);
+    return new FloodSchedule(times.starts(), onMinutes, OptionalInt.empty(), stretch, List.of());
   }
 
   private int everyMinutes() {
     double least = DAY;
     for (PotDay pot : pots) {
-      least = Math.min(least, shortest(pot));
+      least = Math.min(least, pot.shortestMinutes());
     }
     int grid = timer.gridMinutes();
     return Math.max(leastGap, (int) Math.floor(least / grid + 1e-9) * grid);
   }
 
   private List<Integer> starts() {
-    List<Integer> starts = new ArrayList<>(List.of(on));
-    int next = next(on);
-    while (next < off && next < on + DAY) {
+    int first = onGrid(on);
+    List<Integer> starts = new ArrayList<>(List.of(first));
+    int morning = first + DAY;
+    int next = next(first);
+    while (next < off && next <= morning - leastGap) {
       starts.add(next);
       next = next(next);
     }
@@ -121,8 +143,13 @@ public final class FloodTimes {
       starts.add(evening);
       last = evening;
     }
-    for (int night = next(last); night < on + DAY; night = next(night)) {
-      starts.add(night);
+    for (int night = next(last); night < morning; night = next(last)) {
+      int early = Math.min(night, onGrid(morning - leastGap));
+      if (early < last + leastGap) {
+        break;
+      }
+      starts.add(early);
+      last = early;
     }
     return starts.stream().map(m -> Math.floorMod(m, DAY)).distinct().toList();
   }
@@ -142,18 +169,13 @@ public final class FloodTimes {
     return (int) Math.floor(minute / grid + 1e-9) * grid;
   }
 
-  /** The best so many starts: those after which most is used, the pots that suffer named. */
-  private static FloodSchedule thinned(List<PotDay> pots, FloodSchedule full, int most) {
+  /** The best so many starts: those without which the pots suffer least are left out. */
+  private static List<Integer> thinned(List<PotDay> days, FloodSchedule full, int most) {
     List<Integer> starts = new ArrayList<>(full.startMinutes());
-    while (starts.size() > most) {
-      starts.remove(leastMissed(pots, starts));
+    while (full.everyMinutes().isEmpty() && starts.size() > most) {
+      starts.remove(leastMissed(days, starts));
     }
-    List<String> dry =
-        pots.stream()
-            .filter(pot -> starts.stream().anyMatch(s -> pot.lastsMinutes(s) < gapAfter(starts, s)))
-            .map(PotDay::pot)
-            .toList();
-    return new FloodSchedule(starts, full.onMinutes(), full.everyMinutes(), full.depletion(), dry);
+    return starts;
   }
 
   private static int leastMissed(List<PotDay> pots, List<Integer> starts) {

@@ -1,15 +1,17 @@
 package sallet.water.flood;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What one pot uses in a day, and how much of it may go between two floods.
  *
  * @param pot its name
  * @param allowedMl water that may go before the next flood, mL
+ * @param mostMl water that may go at the very most, mL
  * @param mlPerHour use in each hour of the day, mL
  */
-public record PotDay(String pot, double allowedMl, List<Double> mlPerHour) {
+public record PotDay(String pot, double allowedMl, double mostMl, List<Double> mlPerHour) {
   private static final int HOURS = 24;
   private static final double LONGEST_MIN = 3 * 24 * 60;
 
@@ -28,9 +30,15 @@ public record PotDay(String pot, double allowedMl, List<Double> mlPerHour) {
     return new PotDay(
         pot,
         allowedMl,
-        java.util.stream.IntStream.range(0, HOURS)
+        Double.POSITIVE_INFINITY,
+        IntStream.range(0, HOURS)
             .mapToObj(h -> h >= onHour && h < offHour ? dayMlH : nightMlH)
             .toList());
+  }
+
+  /** The same pot when more may go between floods, up to its most. */
+  public PotDay stretched(double factor) {
+    return new PotDay(pot, Math.min(mostMl, factor * allowedMl), mostMl, mlPerHour);
   }
 
   /** Use of the whole day, mL. */
@@ -41,6 +49,11 @@ public record PotDay(String pot, double allowedMl, List<Double> mlPerHour) {
   /** How many times a day it uses up what may go. */
   public double floodsPerDay() {
     return dayMl() / allowedMl;
+  }
+
+  /** Shortest time from a flood at any hour until what may go is gone, minutes. */
+  public double shortestMinutes() {
+    return IntStream.range(0, HOURS).mapToDouble(h -> lastsMinutes(60.0 * h)).min().orElseThrow();
   }
 
   /**
