@@ -108,9 +108,15 @@ public record Watering(
    * @param wetG after a flood and half an hour of draining, g
    * @param beforeG before the next flood, when it was weighed
    * @param hours time from the one to the other, h
+   * @param date day it was weighed before the flood, to learn how much it uses
    */
   public record Weighing(
-      String pot, double dryG, double wetG, OptionalDouble beforeG, double hours) {}
+      String pot,
+      double dryG,
+      double wetG,
+      OptionalDouble beforeG,
+      double hours,
+      Optional<LocalDate> date) {}
 
   /**
    * A reading of the reservoir at noon, the tray empty.
@@ -143,5 +149,34 @@ public record Watering(
   public Watering withLevels(List<Level> others) {
     return new Watering(
         pump, timer, floodDepthM, tank, otherPots, weighings, others, fan, airChanges);
+  }
+
+  /** The same with the fan on or off. */
+  public Watering withFan(boolean on) {
+    return new Watering(
+        pump, timer, floodDepthM, tank, otherPots, weighings, levels, on, airChanges);
+  }
+
+  /** The same with the reservoir covered or not. */
+  public Watering withCover(boolean covered) {
+    TankSetting t = tank;
+    TankSetting other =
+        new TankSetting(
+            t.heightM,
+            t.sumpM,
+            t.hoseL,
+            covered,
+            t.levelL,
+            t.ecMsCm,
+            t.highestMsCm,
+            t.temperatureC);
+    return new Watering(
+        pump, timer, floodDepthM, other, otherPots, weighings, levels, fan, airChanges);
+  }
+
+  /** The same with the room's air changed otherwise. */
+  public Watering withAirChanges(double perHour) {
+    return new Watering(
+        pump, timer, floodDepthM, tank, otherPots, weighings, levels, fan, perHour);
   }
 }

@@ -60,6 +60,14 @@ public record FloodSchedule(
     return longest;
   }
 
+  /** Time from a start to the next but one, minutes: how long pots wait when one is missed. */
+  public int minutesToNextButOne(int start) {
+    int at = startMinutes.indexOf(start);
+    int size = startMinutes.size();
+    int then = startMinutes.get((at + 2) % size) + DAY * ((at + 2) / size);
+    return then - start;
+  }
+
   /** The starts as clock times. */
   public List<String> clockTimes() {
     return startMinutes.stream()

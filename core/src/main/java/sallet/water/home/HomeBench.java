@@ -153,6 +153,14 @@ public final class HomeBench {
     return pots.size();
   }
 
+  /** Index of the pot of that name. */
+  public int indexOf(String name) {
+    return IntStream.range(0, size())
+        .filter(pot -> name(pot).equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no pot is called " + name));
+  }
+
   /** Name of a pot. */
   public String name(int pot) {
     return pots.get(pot).name();
@@ -274,7 +282,7 @@ public final class HomeBench {
   }
 
   /** A pot on the thirstiest of some days, with so much water to spare. */
-  PotDay potDay(
+  public PotDay potDay(
       HourlyUse use,
       int pot,
       double factor,

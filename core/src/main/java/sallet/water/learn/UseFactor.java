@@ -12,8 +12,17 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * @param readings how many intervals have taught it
  */
 public record UseFactor(double median, double logSd, int readings) {
-  /** Spread of one interval's measured over computed loss, of its logarithm. Judgement. */
-  public static final double READING_LOG_SD = 0.20;
+  /**
+   * Spread of one interval's measured over computed loss, of its logarithm, the ruler's error and
+   * the factor's wandering left out. Judgement.
+   */
+  public static final double READING_LOG_SD = 0.12;
+
+  /**
+   * How far the factor wanders, of its logarithm and the root of a day: leaves grow a little other
+   * than forecast. Judgement.
+   */
+  private static final double WANDERS = 0.03;
 
   /** By how much the spread opens when season, crops or fan change. Judgement. */
   private static final double CHANGE_LOG_SD = 0.10;
@@ -51,6 +60,11 @@ public record UseFactor(double median, double logSd, int readings) {
     }
     return new UseFactor(
         Math.exp(sum / precision), Math.sqrt(1 / precision), readings + ratios.size());
+  }
+
+  /** So many days later: what was learned grows old, so that the latest interval counts most. */
+  public UseFactor later(double days) {
+    return new UseFactor(median, Math.sqrt(logSd * logSd + WANDERS * WANDERS * days), readings);
   }
 
   /** After a change of season, crops or fan: what was learned counts for less. */

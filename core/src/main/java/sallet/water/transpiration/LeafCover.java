@@ -31,19 +31,21 @@ public final class LeafCover {
     return new LeafCover(from, pots, days);
   }
 
-  /**
-   * Pots with the same leaves every day.
-   *
-   * @param leafCm2 leaf area of each pot
-   * @param crownCm2 ground the crown of each pot covers, at most its leaf area
-   */
-  public static LeafCover steady(
-      LocalDate from, int days, List<Double> leafCm2, List<Double> crownCm2) {
-    LeafCover cover = new LeafCover(from, leafCm2.size(), days);
-    for (int pot = 0; pot < leafCm2.size(); pot++) {
-      Arrays.fill(cover.leafCm2[pot], leafCm2.get(pot));
-      Arrays.fill(cover.crownCm2[pot], crownCm2.get(pot));
-      Arrays.fill(cover.crop[pot], "plant");
+  /** An area of a pot on a day counted from the first, cm². */
+  @FunctionalInterface
+  public interface Area {
+    double cm2(int pot, int day);
+  }
+
+  /** Leaves and crowns as told; a crown covers at most its leaf area. */
+  public static LeafCover told(LocalDate from, int pots, int days, Area leaf, Area crown) {
+    LeafCover cover = new LeafCover(from, pots, days);
+    for (int pot = 0; pot < pots; pot++) {
+      for (int day = 0; day < days; day++) {
+        cover.leafCm2[pot][day] = leaf.cm2(pot, day);
+        cover.crownCm2[pot][day] = Math.min(leaf.cm2(pot, day), crown.cm2(pot, day));
+        cover.crop[pot][day] = "plant";
+      }
     }
     return cover;
   }
