@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sallet.household.CropWishes;
 
 /** The crops Sallet knows. */
 public final class Catalogue {
@@ -42,6 +43,16 @@ public final class Catalogue {
   public Optional<Crop> find(String name) {
     String wanted = plain(name);
     return crops.stream().filter(crop -> plain(crop.name()).equals(wanted)).findFirst();
+  }
+
+  /** The crops wanted, or all that can be planned, without those avoided. */
+  public List<Crop> wanted(CropWishes wishes) {
+    List<Crop> avoided = wishes.avoid().stream().flatMap(n -> find(n).stream()).toList();
+    List<Crop> wanted =
+        wishes.want().isEmpty()
+            ? crops
+            : wishes.want().stream().flatMap(n -> find(n).stream()).distinct().toList();
+    return wanted.stream().filter(Crop::plannable).filter(c -> !avoided.contains(c)).toList();
   }
 
   /**

@@ -62,6 +62,21 @@ public record Crop(
     return harvest.map(HarvestRule::usableShare).orElseGet(() -> seed.plainPacket().mean());
   }
 
+  /** The same crop with a share of usable plants of its own, above 0 and at most 1. */
+  public Crop withUsableShare(double share) {
+    return new Crop(
+        name,
+        species,
+        growth,
+        germination,
+        seed,
+        harvest.map(rule -> rule.withUsableShare(share)),
+        bolting,
+        whyNotPlannable,
+        guide,
+        sources);
+  }
+
   /**
    * Where the numbers of a crop come from, in words for a report.
    *

@@ -40,6 +40,20 @@ public record HarvestRule(
     SeedCount.requireShare("usable share", usableShare);
   }
 
+  /** The same rule with a share of usable plants of its own, above 0 and at most 1. */
+  public HarvestRule withUsableShare(double share) {
+    return new HarvestRule(
+        leafPick,
+        liftFromG,
+        overAgeDays,
+        ageingFromDays,
+        ageingPerWeek,
+        fridgeCarryDays,
+        edibleShare,
+        plantsPerPot,
+        share);
+  }
+
   private static void require(boolean holds, String rule, double was) {
     if (!holds) {
       throw new IllegalArgumentException(rule + ", was " + was);

@@ -92,4 +92,18 @@ public record Household(
         eaters, absences, crops, place, other, bench, lamps, nursery, reservoir, feed, readings,
         watering, tariff);
   }
+
+  /** The same household with other eaters. */
+  public Household withEaters(Eaters other) {
+    return new Household(
+        other, absences, crops, place, room, bench, lamps, nursery, reservoir, feed, readings,
+        watering, tariff);
+  }
+
+  /** The same household with other wishes for crops. */
+  public Household withCrops(CropWishes other) {
+    return new Household(
+        eaters, absences, other, place, room, bench, lamps, nursery, reservoir, feed, readings,
+        watering, tariff);
+  }
 }

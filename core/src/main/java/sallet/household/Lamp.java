@@ -8,8 +8,8 @@ import java.util.Optional;
  *
  * @param xM middle of the lamp in the room, west to east, m
  * @param yM middle of the lamp in the room, south to north, m
- * @param lengthM size of the shining face along x, m
- * @param widthM size of the shining face along y, m
+ * @param lengthM size of the shining face along x before it is turned, m
+ * @param widthM size of the shining face along y before it is turned, m
  * @param powerW input power, W
  * @param efficacyUmolPerJ photons per joule of input, µmol/J
  * @param heightAboveBenchM shining face above the tray surface, m
@@ -18,6 +18,8 @@ import java.util.Optional;
  * @param dimming share of full output, 0 to 1
  * @param tiltDeg how far it leans about its length, so that it shines towards the north when above
  *     0, -80 to 80
+ * @param turnDeg how far it is turned clockwise as seen from above, with its lean and the spread of
+ *     its light, -180 to 180
  * @param colour what its light is made of
  * @param photometry how its light is spread; evenly in all directions (Lambert) when empty
  */
@@ -33,6 +35,7 @@ public record Lamp(
     double hours,
     double dimming,
     double tiltDeg,
+    double turnDeg,
     LampColour colour,
     Optional<Photometry> photometry) {
 
@@ -60,6 +63,7 @@ public record Lamp(
         hours,
         dimming,
         0,
+        0,
         LampColour.WHITE,
         Optional.empty());
   }
@@ -67,6 +71,21 @@ public record Lamp(
   /** Photons it sends out, µmol/s. */
   public double ppfUmolPerS() {
     return powerW * efficacyUmolPerJ * dimming;
+  }
+
+  /** How far its face reaches from west to east as it is turned, m. */
+  public double eastwardM() {
+    return extentM(lengthM, widthM);
+  }
+
+  /** How far its face reaches from south to north as it is turned, m. */
+  public double northwardM() {
+    return extentM(widthM, lengthM);
+  }
+
+  private double extentM(double alongM, double acrossM) {
+    double turn = Math.toRadians(turnDeg);
+    return alongM * Math.abs(Math.cos(turn)) + acrossM * Math.abs(Math.sin(turn));
   }
 
   /** The same lamp at another height above the tray. */
@@ -83,6 +102,7 @@ public record Lamp(
         hours,
         dimming,
         tiltDeg,
+        turnDeg,
         colour,
         photometry);
   }
@@ -101,6 +121,45 @@ public record Lamp(
         hours,
         share,
         tiltDeg,
+        turnDeg,
+        colour,
+        photometry);
+  }
+
+  /** The same lamp lit for other hours each day. */
+  public Lamp litFor(double otherHours) {
+    return new Lamp(
+        xM,
+        yM,
+        lengthM,
+        widthM,
+        powerW,
+        efficacyUmolPerJ,
+        heightAboveBenchM,
+        on,
+        otherHours,
+        dimming,
+        tiltDeg,
+        turnDeg,
+        colour,
+        photometry);
+  }
+
+  /** The same lamp with another input power. */
+  public Lamp ofPower(double watts) {
+    return new Lamp(
+        xM,
+        yM,
+        lengthM,
+        widthM,
+        watts,
+        efficacyUmolPerJ,
+        heightAboveBenchM,
+        on,
+        hours,
+        dimming,
+        tiltDeg,
+        turnDeg,
         colour,
         photometry);
   }

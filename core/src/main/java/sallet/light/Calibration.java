@@ -154,7 +154,7 @@ public final class Calibration {
     }
     SkyMoment sky = sky(reading);
     double reckoned =
-        new RoomDaylight(household.room(), List.of(spot)).atWm2(reading.at().toLocalDate(), sky)[0]
+        new RoomDaylight(household, List.of(spot)).atWm2(reading.at().toLocalDate(), sky)[0]
             * RoomLight.UMOL_PER_J;
     double measured = lux ? reading.value() / DAYLIGHT_LUX_PER_UMOL : reading.value();
     OptionalDouble outdoors = reading.outdoors();

@@ -68,7 +68,7 @@ final class LampLight {
     for (Image image : images) {
       double east = unfolded(x, image.east, bench.widthM());
       double north = unfolded(y, image.north, bench.depthM());
-      sum += image.left * straight(east - lampEast(), north - lampNorth(), above);
+      sum += image.left * turned(east - lampEast(), north - lampNorth(), above);
     }
     return sum;
   }
@@ -87,16 +87,25 @@ final class LampLight {
   }
 
   /** Without mirrors, at a point east and north of the lamp's middle and so far below it. */
-  private double straight(double eastM, double northM, double belowM) {
+  private double turned(double eastM, double northM, double belowM) {
+    double turn = Math.toRadians(lamp.turnDeg());
+    return straight(
+        eastM * Math.cos(turn) - northM * Math.sin(turn),
+        eastM * Math.sin(turn) + northM * Math.cos(turn),
+        belowM);
+  }
+
+  /** The same along the lamp's length and across it. */
+  private double straight(double alongM, double acrossM, double belowM) {
     if (lamp.tiltDeg() == 0 && lamp.photometry().isEmpty()) {
       return lamp.ppfUmolPerS()
           / (lamp.lengthM() * lamp.widthM())
-          * Panel.rectangle(lamp.lengthM(), lamp.widthM(), eastM, northM, belowM);
+          * Panel.rectangle(lamp.lengthM(), lamp.widthM(), alongM, acrossM, belowM);
     }
     double aside =
         Math.hypot(
-            Math.max(0, Math.abs(eastM) - lamp.lengthM() / 2),
-            Math.max(0, Math.abs(northM) - lamp.widthM() / 2));
+            Math.max(0, Math.abs(alongM) - lamp.lengthM() / 2),
+            Math.max(0, Math.abs(acrossM) - lamp.widthM() / 2));
     double distance = Math.hypot(belowM, aside);
     int along = elements(lamp.lengthM(), distance);
     int across = elements(lamp.widthM(), distance);
@@ -105,7 +114,7 @@ final class LampLight {
       double u = lamp.lengthM() * ((i + 0.5) / along - 0.5);
       for (int j = 0; j < across; j++) {
         double v = lamp.widthM() * ((j + 0.5) / across - 0.5);
-        sum += element(eastM - u, northM, belowM, v);
+        sum += element(alongM - u, acrossM, belowM, v);
       }
     }
     return sum / (along * across);
@@ -116,18 +125,18 @@ final class LampLight {
   }
 
   /** The whole lamp's light as if it came from an element v up the lamp's width. */
-  private double element(double eastM, double northM, double belowM, double v) {
+  private double element(double alongM, double acrossM, double belowM, double v) {
     double tilt = Math.toRadians(lamp.tiltDeg());
-    double north = northM - v * Math.cos(tilt);
+    double level = acrossM - v * Math.cos(tilt);
     double down = belowM + v * Math.sin(tilt);
     if (down <= 0) {
       return 0;
     }
-    double square = eastM * eastM + north * north + down * down;
+    double square = alongM * alongM + level * level + down * down;
     double distance = Math.sqrt(square);
-    double cosine = (north * Math.sin(tilt) + down * Math.cos(tilt)) / distance;
-    double across = north * Math.cos(tilt) - down * Math.sin(tilt);
-    return intensity(cosine, Math.toDegrees(Math.atan2(across, eastM))) * down / distance / square;
+    double cosine = (level * Math.sin(tilt) + down * Math.cos(tilt)) / distance;
+    double side = level * Math.cos(tilt) - down * Math.sin(tilt);
+    return intensity(cosine, Math.toDegrees(Math.atan2(side, alongM))) * down / distance / square;
   }
 
   /** µmol/s and steradian at an angle of the given cosine from the lamp's axis. */

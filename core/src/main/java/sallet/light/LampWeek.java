@@ -14,13 +14,15 @@ import sallet.weather.DaySpans;
 import sallet.weather.Sun;
 
 /**
- * How long and how strong the lamps run in a week so that every pot comes as near as can be to a
- * wanted light (least squares over the pots, exact: the light of all pots rises with lamp hours).
+ * How long and how strong the lamps run in a week so that every pot comes as near as can be to what
+ * its crop wants (least squares over the pots that hold one, exact: the light of all pots rises
+ * with lamp hours).
  *
  * @param from first day of the week
  * @param windowMol daylight, mean over the pots, mol/m²/d
  * @param dimming share of full output in each of the day's 24 hours, standard time
  * @param dliMol light of a day with it, for each pot, mol/m²
+ * @param needs what stands in each pot in the middle of the week
  * @param costPerDay price of the electricity, 0 without a tariff
  */
 public record LampWeek(
@@ -28,6 +30,7 @@ public record LampWeek(
     double windowMol,
     List<Double> dimming,
     List<Double> dliMol,
+    List<Optional<LightNeed>> needs,
     double costPerDay) {
   /** Least share most drivers can be dimmed to. Common practice. */
   private static final double LEAST_DIMMING = 0.1;
@@ -35,6 +38,7 @@ public record LampWeek(
   public LampWeek {
     dimming = List.copyOf(dimming);
     dliMol = List.copyOf(dliMol);
+    needs = List.copyOf(needs);
   }
 
   /** Hours of full output that give the same light, h. */
@@ -61,23 +65,25 @@ public record LampWeek(
     List<Double> ppfd =
         Spot.ofPots(household.bench()).stream().map(s -> factor * lamps.ppfdUmol(s)).toList();
     double kilowatts = full.stream().mapToDouble(Lamp::powerW).sum() / 1000;
+    List<Double> prices =
+        IntStream.range(0, 24).mapToObj(h -> tariff.map(t -> t.ofHour(h)).orElse(0.0)).toList();
     List<LampWeek> weeks = new ArrayList<>();
     for (int day = 0; day + 7 <= light.days(); day += 7) {
       List<Double> window = window(light, day);
       LocalDate from = light.from().plusDays(day);
-      double most = target.mostHours();
-      double hours =
-          Math.max(0, Math.min(Math.floor(most), fullHours(window, ppfd, target.dliMol())));
-      List<Boolean> sun = sunUp(household, from.plusDays(3));
-      List<Double> prices =
-          IntStream.range(0, 24).mapToObj(h -> tariff.map(t -> t.ofHour(h)).orElse(0.0)).toList();
-      List<Double> dimming = schedule(hours, sun, (int) Math.floor(most), prices);
+      LocalDate middle = from.plusDays(3);
+      List<Optional<LightNeed>> needs =
+          IntStream.range(0, ppfd.size()).mapToObj(i -> target.need(i, middle)).toList();
+      int most = (int) Math.floor(target.mostHours());
+      double hours = Math.max(0, Math.min(most, fullHours(window, ppfd, needs)));
+      List<Double> dimming = schedule(hours, sunUp(household, middle), most, prices);
       double sum = dimming.stream().mapToDouble(Double::doubleValue).sum();
       List<Double> dli =
           IntStream.range(0, ppfd.size())
               .mapToObj(i -> window.get(i) + Photons.mol(ppfd.get(i), sum))
               .toList();
-      weeks.add(new LampWeek(from, mean(window), dimming, dli, kilowatts * cost(dimming, prices)));
+      weeks.add(
+          new LampWeek(from, mean(window), dimming, dli, needs, kilowatts * cost(dimming, prices)));
     }
     return weeks;
   }
@@ -101,14 +107,20 @@ public record LampWeek(
     return values.stream().mapToDouble(Double::doubleValue).average().orElse(0);
   }
 
-  /** Least squares: Σ p (T - D) / (0.0036 Σ p²), with p in µmol/m²/s. */
-  static double fullHours(List<Double> windowMol, List<Double> ppfdUmol, double targetMol) {
+  /**
+   * Least squares over the pots that hold a crop: Σ p (T - D) / (0.0036 Σ p²), with T what the crop
+   * wants and D the daylight in mol/m²/d, p in µmol/m²/s; 0 for a bare bench.
+   */
+  static double fullHours(
+      List<Double> windowMol, List<Double> ppfdUmol, List<Optional<LightNeed>> needs) {
     double above = 0;
     double below = 0;
     for (int i = 0; i < ppfdUmol.size(); i++) {
-      double p = Photons.mol(ppfdUmol.get(i), 1);
-      above += p * (targetMol - windowMol.get(i));
-      below += p * p;
+      if (needs.get(i).isPresent()) {
+        double p = Photons.mol(ppfdUmol.get(i), 1);
+        above += p * (needs.get(i).get().targetMol() - windowMol.get(i));
+        below += p * p;
+      }
     }
     return below == 0 ? 0 : above / below;
   }

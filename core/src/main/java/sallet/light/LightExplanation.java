@@ -101,7 +101,7 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
       step("sun's direction", sun.azimuthDeg(), "°", "clockwise from north", "Grena 2012, no. 3");
       outdoors();
       sky();
-      RoomDaylight room = new RoomDaylight(household.room(), List.of(spot));
+      RoomDaylight room = new RoomDaylight(household, List.of(spot));
       double sum = 0;
       double reflected = 0;
       for (int i = 0; i < room.apertures().size(); i++) {

@@ -21,13 +21,13 @@ import sallet.weather.PlaceClimate;
  * A year of light in a room and what to do about it.
  *
  * @param household the household
- * @param target what the plants are to get
+ * @param target what the plants are to get, pot by pot
  * @param light hourly light of every pot
  * @param months twelve, from the first
  * @param weeks lamp hours and dimming, none without lamps
  * @param hanging the lamps as they hang, empty without any
- * @param better height at which the lamps give what is missing in the darkest month with the
- *     longest day; empty without lamps or when no height does
+ * @param better height at which the lamps, undimmed for the longest day, give the pots' mean what
+ *     is missing in the month that misses most; empty without lamps or when no height does
  * @param raises when the lamps go up as leaves rise
  * @param calibration the grower's readings
  * @param nursery map of the seed shelf, when its lamp is known
@@ -77,6 +77,11 @@ public record LightYear(
       lampMol = List.copyOf(lampMol);
     }
 
+    /** The day that stands for it. */
+    public LocalDate middle() {
+      return month.atDay(15);
+    }
+
     /** Both together at a pot. */
     public double dliMol(int pot) {
       return windowMol.get(pot) + lampMol.get(pot);
@@ -100,12 +105,15 @@ public record LightYear(
   /**
    * The twelve months from the month of a day.
    *
+   * @param wish what the plants are to get; wanted crops without a place are given one each
    * @throws IllegalArgumentException when the place names an unknown city or a lamp hangs too low
    */
-  public static LightYear of(Household household, LocalDate day, LightTarget target) {
+  public static LightYear of(Household household, LocalDate day, LightTarget wish) {
     LocalDate from = day.withDayOfMonth(1);
-    int days = Math.toIntExact(from.plusYears(1).toEpochDay() - from.toEpochDay());
+    LocalDate next = from.plusYears(1);
+    int days = Math.toIntExact(next.toEpochDay() - from.toEpochDay());
     HourlyLight light = RoomLight.atPots(household, from, days);
+    LightTarget target = wish.placed(meanMol(light), from, next.minusDays(1));
     List<Month> months = months(household, light);
     boolean lamps = household.lamps().stream().anyMatch(lamp -> lamp.ppfUmolPerS() > 0);
     return new LightYear(
@@ -127,11 +135,27 @@ public record LightYear(
         PlaceClimate.of(household.place()).notes());
   }
 
+  private static List<Double> meanMol(HourlyLight light) {
+    return IntStream.range(0, light.places())
+        .mapToObj(i -> mean(0, light.days(), day -> light.dliMol(i, day)))
+        .toList();
+  }
+
   /** Warnings for a pot in a month. */
   public List<LightWarning> warnings(int month, int pot) {
     Month m = months.get(month);
-    double lamp = lampUmol(pot);
-    return LightWarning.of(m.dliMol(pot), lamp, m.dayHours());
+    List<LightNeed> crops = target.needs(pot, m.month.atDay(1), m.month.atEndOfMonth());
+    return LightWarning.of(m.dliMol(pot), lampUmol(pot), m.dayHours(), crops);
+  }
+
+  /** Light of a day on the seed shelf, mol/m². */
+  public double seedlingMol() {
+    return Photons.mol(household.nursery().ppfdUmol(), household.nursery().hours());
+  }
+
+  /** Light of a day its seedlings are to get, mean over the wanted crops, mol/m². */
+  public double wantedSeedlingMol() {
+    return target.wanted().stream().mapToDouble(LightNeed::seedlingMol).average().orElseThrow();
   }
 
   /** Most lamp light of a pot in any hour, µmol/m²/s. */
@@ -143,16 +167,27 @@ public record LightYear(
     return household.lamps().stream().mapToDouble(Lamp::heightAboveBenchM).min().orElseThrow();
   }
 
-  /** The height that fills the darkest month within the longest day. */
+  /** The height that fills the month that misses most within the longest day. */
   private static Optional<LampHeight> better(
       Household household, List<Month> months, LightTarget target) {
-    double window = months.stream().mapToDouble(Month::meanWindowMol).min().orElse(0);
-    double missing = target.dliMol() - window;
+    double missing = months.stream().mapToDouble(month -> missing(month, target)).max().orElse(0);
     double factor = Calibration.of(household).factors().lamp().value();
     double wanted = missing / Photons.mol(1, target.mostHours()) / factor;
     Household full =
         household.withLamps(household.lamps().stream().map(l -> l.dimmedTo(1)).toList());
     return wanted <= 0 ? Optional.empty() : LampHeight.forMean(full, wanted);
+  }
+
+  /** Mean over the pots that hold a crop of what daylight leaves to be wished for, mol/m²/d. */
+  private static double missing(Month month, LightTarget target) {
+    return IntStream.range(0, month.windowMol.size())
+        .boxed()
+        .flatMapToDouble(
+            pot ->
+                target.need(pot, month.middle()).stream()
+                    .mapToDouble(need -> need.targetMol() - month.windowMol.get(pot)))
+        .average()
+        .orElse(0);
   }
 
   private static List<Month> months(Household household, HourlyLight light) {

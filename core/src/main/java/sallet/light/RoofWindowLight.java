@@ -1,6 +1,7 @@
 package sallet.light;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import sallet.household.RoofWindow;
 import sallet.household.Room;
@@ -24,9 +25,13 @@ final class RoofWindowLight implements Aperture {
   private final List<Double> albedo;
   private final InnerReflection reflection;
   private final List<Spot> spots;
+  private final List<List<Block>> bodies;
   private final SkyCoefficients[] sky;
 
-  RoofWindowLight(Room room, RoofWindow window, List<Spot> spots) {
+  /**
+   * @param bodies in the room that may hide it, as each spot sees them looking north
+   */
+  RoofWindowLight(Room room, RoofWindow window, List<Spot> spots, List<List<Block>> bodies) {
     RoofWindow.Glass glass = window.glass();
     this.pane = RoofPane.of(window);
     this.plane = new Plane(window.slopeDeg(), window.faces().azimuthDeg() + room.turnDeg());
@@ -36,10 +41,12 @@ final class RoofWindowLight implements Aperture {
     this.albedo = room.outdoorAlbedo();
     this.reflection = InnerReflection.ofRoof(room);
     this.spots = List.copyOf(spots);
-    this.sky = spots.stream().map(s -> seen(s).times(passes)).toArray(SkyCoefficients[]::new);
+    this.bodies = List.copyOf(bodies);
+    this.sky = new SkyCoefficients[spots.size()];
+    Arrays.setAll(sky, i -> seen(i).times(passes));
   }
 
-  private SkyCoefficients seen(Spot spot) {
+  private SkyCoefficients seen(int spot) {
     double width = pane.window().widthM();
     double length = pane.window().lengthM();
     double even = 0;
@@ -47,12 +54,12 @@ final class RoofWindowLight implements Aperture {
     for (int i = 0; i < RAYS_ACROSS * RAYS_ACROSS; i++) {
       double u = width * ((i % RAYS_ACROSS + 0.5) / RAYS_ACROSS - 0.5);
       double v = length * ((Math.floorDiv(i, RAYS_ACROSS) + 0.5) / RAYS_ACROSS - 0.5);
-      Direction way = pane.way(spot, u, v);
+      Direction way = pane.way(spots.get(spot), u, v);
       double square = way.dot(way);
       double distance = Math.sqrt(square);
       double incidence = way.dot(pane.out()) / distance;
       double sine = way.up() / distance;
-      if (incidence > 0 && sine > 0 && pane.clearsShaft(way, u, v)) {
+      if (incidence > 0 && sine > 0 && pane.clearsShaft(way, u, v) && !hidden(spot, way)) {
         double light = incidence * sine / square * glazing.at(incidence);
         even += light;
         overcast += light * (1 + 2 * sine) * 3 / 7;
@@ -79,10 +86,14 @@ final class RoofWindowLight implements Aperture {
     double beam =
         (moment.beamWm2() + parts.aroundSunWm2()) * ray.up() * glazing.at(incidence) * passes;
     for (int i = 0; i < pointsWm2.length; i++) {
-      if (pane.lets(spots.get(i), ray)) {
+      if (pane.lets(spots.get(i), ray) && !hidden(i, ray)) {
         pointsWm2[i] += beam;
       }
     }
+  }
+
+  private boolean hidden(int spot, Direction ray) {
+    return bodies.get(spot).stream().anyMatch(b -> b.hides(ray.east(), ray.north(), ray.up()));
   }
 
   private Direction towards(SunPosition sun) {

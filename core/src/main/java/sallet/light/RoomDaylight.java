@@ -3,6 +3,7 @@ package sallet.light;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import sallet.household.Household;
 import sallet.household.RoofWindow;
 import sallet.household.Room;
 import sallet.household.Window;
@@ -18,18 +19,42 @@ final class RoomDaylight {
   private final int points;
   private final List<Aperture> apertures = new ArrayList<>();
 
+  /** With nothing in the room that casts a shadow. */
   RoomDaylight(Room room, List<Spot> spots) {
+    this(room, List.of(), spots);
+  }
+
+  /** At points above a household's bench, with its lamps and sheets in the way. */
+  RoomDaylight(Household household, List<Spot> spots) {
+    this(household.room(), Block.around(household.bench(), household.lamps()), spots);
+  }
+
+  /**
+   * @param bodies in the room that cast shadows, described from its south-west corner
+   */
+  RoomDaylight(Room room, List<Block> bodies, List<Spot> spots) {
     this.points = spots.size();
     for (Window window : room.windows()) {
       List<Opening> openings =
           spots.stream().map(p -> Opening.of(room, window, p.xM(), p.yM(), p.zM())).toList();
       apertures.add(
           new WindowLight(
-              room, window, Glazing.of(window), InnerReflection.of(room, window), openings));
+              room,
+              window,
+              Glazing.of(window),
+              InnerReflection.of(room, window),
+              openings,
+              seen(bodies, spots, window.wall().azimuthDeg())));
     }
     for (RoofWindow window : room.roofWindows()) {
-      apertures.add(new RoofWindowLight(room, window, spots));
+      apertures.add(new RoofWindowLight(room, window, spots, seen(bodies, spots, 0)));
     }
+  }
+
+  private static List<List<Block>> seen(List<Block> bodies, List<Spot> spots, double outDeg) {
+    return spots.stream()
+        .map(spot -> bodies.stream().map(body -> body.seenFrom(spot, outDeg)).toList())
+        .toList();
   }
 
   /**

@@ -48,7 +48,7 @@ public final class RoomLight {
         household.lamps().stream().map(LampLight::on).reduce(DaySpans.NONE, DaySpans::or);
     if (household.room().hasDaylight()) {
       double scale = UMOL_PER_J * factors.window().value();
-      fillDaylight(new RoomDaylight(household.room(), spots), outdoors, from, scale, daylight);
+      fillDaylight(new RoomDaylight(household, spots), outdoors, from, scale, daylight);
       ZoneOffset clock = standardTime(household.place(), from);
       for (int day = 0; day < days; day++) {
         photoperiod[day] = Sun.up(household.place(), from.plusDays(day), clock).or(lampsOn).hours();

@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
-import sallet.household.Outlook;
+import java.util.stream.Stream;
 
 /**
  * Rays from a point through an upright opening to the sky.
@@ -22,28 +21,34 @@ final class SkyRays {
   /** The edges of crowns fall between rays; twice as many see them well enough. */
   private static final int RAYS_BEFORE_TREES = 24;
 
+  /** The upright edges of bodies fall between strips; thrice as many see them well enough. */
+  private static final int STRIPS_PAST_BODIES = 96;
+
   private final Opening opening;
   private final Glazing glazing;
   private final double wallAzimuthDeg;
   private final SkyScreen screen;
-  private final Optional<Shade> shade;
+  private final List<Block> bodies;
 
-  /** Without overhang. */
+  /** With nothing between the point and the opening, nor above it. */
   SkyRays(Opening opening, Glazing glazing, double wallAzimuthDeg, SkyScreen screen) {
-    this(opening, glazing, wallAzimuthDeg, screen, Optional.empty());
+    this(opening, glazing, wallAzimuthDeg, screen, List.of());
   }
 
+  /**
+   * @param bodies that stand in the way, as the point sees them looking out of the wall
+   */
   SkyRays(
       Opening opening,
       Glazing glazing,
       double wallAzimuthDeg,
       SkyScreen screen,
-      Optional<Outlook.Overhang> overhang) {
+      List<Block> bodies) {
     this.opening = opening;
     this.glazing = glazing;
     this.wallAzimuthDeg = wallAzimuthDeg;
     this.screen = screen;
-    this.shade = overhang.map(plate -> Shade.of(opening, plate));
+    this.bodies = List.copyOf(bodies);
   }
 
   /** What comes by way of each set of trees, the empty set first, and from houses to the first. */
@@ -71,20 +76,17 @@ final class SkyRays {
     double[][] sums = new double[sets][2];
     double d = opening.distanceM();
     double left = Math.atan(part.x1M() / d);
-    double step = (Math.atan(part.x2M() / d) - left) / STRIPS;
-    for (int i = 0; i < STRIPS; i++) {
+    int strips = bodies.isEmpty() ? STRIPS : STRIPS_PAST_BODIES;
+    double step = (Math.atan(part.x2M() / d) - left) / strips;
+    for (int i = 0; i < strips; i++) {
       double turn = left + (i + 0.5) * step;
       double cosTurn = Math.cos(turn);
       double azimuth = wallAzimuthDeg + Math.toDegrees(turn);
       double skyline = Math.toRadians(before.lowestDeg(azimuth));
       double low = Math.max(skyline, Math.atan(part.z1M() * cosTurn / d));
       double high = Math.atan(part.z2M() * cosTurn / d);
-      double[] hidden = shade.map(s -> s.hidden(turn)).orElseGet(() -> new double[2]);
-      if (hidden[1] > hidden[0]) {
-        strip(before, sums, new Strip(azimuth, cosTurn, low, Math.min(high, hidden[0])));
-        strip(before, sums, new Strip(azimuth, cosTurn, Math.max(low, hidden[1]), high));
-      } else {
-        strip(before, sums, new Strip(azimuth, cosTurn, low, high));
+      for (Strip strip : pastBodies(turn, new Strip(azimuth, cosTurn, low, high))) {
+        strip(before, sums, strip);
       }
     }
     return Arrays.stream(sums)
@@ -93,7 +95,29 @@ final class SkyRays {
   }
 
   /** A strip of sky from a lower to an upper altitude, radians. */
-  private record Strip(double azimuthDeg, double cosTurn, double low, double high) {}
+  private record Strip(double azimuthDeg, double cosTurn, double low, double high) {
+    Strip from(double altitude) {
+      return new Strip(azimuthDeg, cosTurn, Math.max(low, altitude), high);
+    }
+
+    Strip to(double altitude) {
+      return new Strip(azimuthDeg, cosTurn, low, Math.min(high, altitude));
+    }
+  }
+
+  /** What the bodies leave of a strip. */
+  private List<Strip> pastBodies(double turn, Strip whole) {
+    List<Strip> open = List.of(whole);
+    for (Block body : bodies) {
+      Block.Hidden hidden = body.hidden(turn);
+      if (hidden.upper() > hidden.lower()) {
+        double lower = Math.atan(hidden.lower());
+        double upper = Math.atan(hidden.upper());
+        open = open.stream().flatMap(s -> Stream.of(s.to(lower), s.from(upper))).toList();
+      }
+    }
+    return open;
+  }
 
   /** Integral of sin g cos g over the altitudes g of a strip, times glass and the sky's pattern. */
   private void strip(SkyScreen before, double[][] sums, Strip strip) {

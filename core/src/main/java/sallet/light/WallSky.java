@@ -25,10 +25,9 @@ final class WallSky {
     double half = window.widthM() / 2;
     Opening middle =
         new Opening(new Rectangle(-half, half, -window.heightM() / 2, window.heightM() / 2), 0, 0);
-    Optional<Shade> shade =
-        window.outlook().overhang().map((Outlook.Overhang plate) -> Shade.of(middle, plate));
+    Optional<Block> plate = window.outlook().overhang().map(o -> Block.of(middle, o));
     SkyScreen bare = new SkyScreen(window.skylineDeg(), Outlook.OPEN);
-    double[] seen = sums(azimuthDeg, screen, shade);
+    double[] seen = sums(azimuthDeg, screen, plate);
     double whole = sums(azimuthDeg, bare, Optional.empty())[0];
     for (int set = 0; set < seen.length; set++) {
       seen[set] = whole == 0 ? 0 : seen[set] / whole;
@@ -45,17 +44,18 @@ final class WallSky {
     return open;
   }
 
-  private static double[] sums(double azimuthDeg, SkyScreen screen, Optional<Shade> shade) {
+  private static double[] sums(double azimuthDeg, SkyScreen screen, Optional<Block> plate) {
     double[] sums = new double[screen.treeSets()];
     for (int i = 0; i < STRIPS; i++) {
       double turn = Math.PI * ((i + 0.5) / STRIPS - 0.5);
       double azimuth = azimuthDeg + Math.toDegrees(turn);
       double skyline = Math.toRadians(screen.lowestDeg(azimuth));
-      double[] hidden = shade.map(s -> s.hidden(turn)).orElseGet(() -> new double[2]);
+      Block.Hidden hidden = plate.map(p -> p.hidden(turn)).orElse(Block.Hidden.NOTHING);
       double step = (Math.PI / 2 - skyline) / STEPS;
       for (int j = 0; j < STEPS; j++) {
         double altitude = skyline + (j + 0.5) * step;
-        if (altitude < hidden[0] || altitude > hidden[1]) {
+        double slope = Math.tan(altitude);
+        if (slope < hidden.lower() || slope > hidden.upper()) {
           double cosine = Math.cos(altitude);
           sums[screen.treesAt(azimuth, Math.toDegrees(altitude))] +=
               cosine * cosine * Math.cos(turn) * step;

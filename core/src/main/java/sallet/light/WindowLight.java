@@ -2,6 +2,8 @@ package sallet.light;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sallet.household.Outlook;
 import sallet.household.Room;
 import sallet.household.Window;
@@ -19,7 +21,7 @@ final class WindowLight implements Aperture {
   private final double glassM2;
   private final List<Double> albedo;
   private final InnerReflection reflection;
-  private final List<Shade> shades;
+  private final List<List<Block>> bodies;
   private final WallSky wallSky;
   private final double[] distanceM;
   private final Rectangle[] clear;
@@ -28,13 +30,15 @@ final class WindowLight implements Aperture {
 
   /**
    * @param openings the window as each point sees it
+   * @param bodies in the room that may hide it, as each point sees them looking out of the wall
    */
   WindowLight(
       Room room,
       Window window,
       Glazing glazing,
       InnerReflection reflection,
-      List<Opening> openings) {
+      List<Opening> openings,
+      List<List<Block>> bodies) {
     Outlook outlook = window.outlook();
     this.window = window;
     this.plane = new Plane(90, window.wall().azimuthDeg() + room.turnDeg());
@@ -44,9 +48,9 @@ final class WindowLight implements Aperture {
     this.glassM2 = window.widthM() * window.heightM();
     this.albedo = room.outdoorAlbedo();
     this.reflection = reflection;
-    this.shades =
-        openings.stream()
-            .flatMap(o -> outlook.overhang().map(plate -> Shade.of(o, plate)).stream())
+    this.bodies =
+        IntStream.range(0, openings.size())
+            .mapToObj(i -> withOverhang(bodies.get(i), openings.get(i), outlook))
             .toList();
     this.wallSky = WallSky.of(window, plane.azimuthDeg(), screen);
     this.distanceM = openings.stream().mapToDouble(Opening::distanceM).toArray();
@@ -55,11 +59,17 @@ final class WindowLight implements Aperture {
     this.overcast = new double[openings.size()][];
     for (int i = 0; i < openings.size(); i++) {
       List<SkyCoefficients> sets =
-          new SkyRays(openings.get(i), glazing, plane.azimuthDeg(), screen, outlook.overhang())
+          new SkyRays(openings.get(i), glazing, plane.azimuthDeg(), screen, this.bodies.get(i))
               .bySetOfTrees();
       even[i] = sets.stream().mapToDouble(c -> c.even() * passes).toArray();
       overcast[i] = sets.stream().mapToDouble(c -> c.overcast() * passes).toArray();
     }
+  }
+
+  private static List<Block> withOverhang(List<Block> inside, Opening opening, Outlook outlook) {
+    return Stream.concat(
+            outlook.overhang().map(plate -> Block.of(opening, plate)).stream(), inside.stream())
+        .toList();
   }
 
   /** Share of light that passes frame, dirt and curtain. */
@@ -102,11 +112,19 @@ final class WindowLight implements Aperture {
     double x = sun.hitXM(1);
     double z = sun.hitZM(1);
     for (int i = 0; i < pointsWm2.length; i++) {
-      if (clear[i].contains(x * distanceM[i], z * distanceM[i])
-          && (shades.isEmpty() || !shades.get(i).hides(sun))) {
+      if (clear[i].contains(x * distanceM[i], z * distanceM[i]) && !hidden(i, sun)) {
         pointsWm2[i] += beam;
       }
     }
+  }
+
+  private boolean hidden(int point, SunPatch sun) {
+    for (Block body : bodies.get(point)) {
+      if (body.hides(sun.right(), sun.out(), sun.up())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Share of the sun's light that comes past skyline and trees. */

@@ -126,6 +126,7 @@ class CalibrationTest {
             16,
             1,
             0,
+            0,
             LampColour.RED_AND_BLUE,
             Optional.empty());
     LightReading lux = reading("P8", LightReading.Sky.LAMP, LightReading.Meter.LUX, 900, 0);

@@ -143,7 +143,8 @@ final class EndToEndCheck implements RowCheck {
               window,
               glazing,
               reflection,
-              List.of(new Opening(hole, d, window.revealM())));
+              List.of(new Opening(hole, d, window.revealM())),
+              List.of(List.of()));
       double[] beam = new double[1];
       double global = 0;
       double sky = 0;

@@ -19,6 +19,7 @@ import sallet.household.Lamp;
 import sallet.household.LampColour;
 import sallet.household.Nursery;
 import sallet.household.Photometry;
+import sallet.household.Sides;
 import sallet.weather.UnreadableFile;
 
 class LampLightTest {
@@ -37,6 +38,7 @@ class LampLightTest {
         16,
         1,
         tiltDeg,
+        0,
         LampColour.WHITE,
         photometry);
   }
@@ -76,6 +78,75 @@ class LampLightTest {
     assertThat(north.ppfdUmol(1.0, 2.0, 0.87)).isGreaterThan(north.ppfdUmol(1.0, 1.6, 0.87));
     assertThat(north.ppfdUmol(0.7, 2.0, 0.87))
         .isEqualTo(south.ppfdUmol(0.7, 1.6, 0.87), within(1e-9));
+  }
+
+  private static Lamp turned(
+      double x, double y, double tiltDeg, double turnDeg, Optional<Photometry> photometry) {
+    return new Lamp(
+        x,
+        y,
+        0.6,
+        0.3,
+        125,
+        2,
+        0.5,
+        LocalTime.of(6, 0),
+        16,
+        1,
+        tiltDeg,
+        turnDeg,
+        LampColour.WHITE,
+        photometry);
+  }
+
+  /** Unlike in all directions: 8 cd along plane 0, 6 across, 4 along plane 180, fading upwards. */
+  private static Photometry lopsided() {
+    return IesFile.read(
+        List.of(
+            "TILT=NONE",
+            "1 -1 1 3 5 1 2 0.3 0.6 0",
+            "1 1 125",
+            "0 45 90",
+            "0 90 180 270 360",
+            "8 7 0 8 5 0 8 2 0 8 4 0 8 7 0"));
+  }
+
+  /** Tray, sheets, lamp and point turned together by a quarter, clockwise from above. */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void roomAndLampTurnedTogetherChangeNothing(boolean filed) {
+    Optional<Photometry> spread = filed ? Optional.of(lopsided()) : Optional.empty();
+    Bench here = tray(1.2, 0.6, new Sides(0.8, 0.5, 0, 0.3));
+    Bench there = tray(0.6, 1.2, new Sides(0.3, 0.8, 0.5, 0));
+    for (double turn : new double[] {0, 25, -100}) {
+      LampLight a = new LampLight(turned(0.1, 0.05, 15, turn, spread), here);
+      LampLight b = new LampLight(turned(0.05, -0.1, 15, turn + 90, spread), there);
+      for (double x : new double[] {-0.5, 0.2, 0.45}) {
+        for (double y : new double[] {-0.2, 0.1}) {
+          assertThat(b.ppfdUmol(y, -x, 0.87)).isEqualTo(a.ppfdUmol(x, y, 0.87), within(1e-9));
+        }
+      }
+    }
+  }
+
+  /** A tray whose middle is the corner of the room. */
+  private static Bench tray(double widthM, double depthM, Sides sides) {
+    return new Bench(
+        -widthM / 2, -depthM / 2, widthM, depthM, 0.7, BENCH.pots(), 0.12, 1.2, "coir", sides);
+  }
+
+  /** Half a turn carries the bright end to the other side; a quarter puts it at right angles. */
+  @Test
+  void aTurnedLampCarriesItsLightAlong() {
+    Optional<Photometry> spread = Optional.of(lopsided());
+    LampLight east = new LampLight(turned(1, 1.8, 0, 0, spread), BENCH);
+    LampLight west = new LampLight(turned(1, 1.8, 0, 180, spread), BENCH);
+    LampLight south = new LampLight(turned(1, 1.8, 0, 90, spread), BENCH);
+    assertThat(east.ppfdUmol(1.4, 1.8, 0.87)).isGreaterThan(1.5 * east.ppfdUmol(0.6, 1.8, 0.87));
+    assertThat(west.ppfdUmol(0.6, 1.8, 0.87))
+        .isEqualTo(east.ppfdUmol(1.4, 1.8, 0.87), within(1e-9));
+    assertThat(south.ppfdUmol(1.0, 1.4, 0.87))
+        .isEqualTo(east.ppfdUmol(1.4, 1.8, 0.87), within(1e-9));
   }
 
   /**

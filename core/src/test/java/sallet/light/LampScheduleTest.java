@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -53,32 +54,58 @@ class LampScheduleTest {
    */
   @Test
   void hoursAreLeastSquares() {
-    assertThat(LampWeek.fullHours(List.of(2.0, 4.0), List.of(100.0, 200.0), 14))
+    assertThat(LampWeek.fullHours(List.of(2.0, 4.0), List.of(100.0, 200.0), wanting(14, 14)))
         .isEqualTo((4.32 + 7.2) / (0.1296 + 0.5184), within(1e-9));
   }
 
-  /** No other number of hours comes nearer to the target. */
+  private static List<Optional<LightNeed>> wanting(double... mol) {
+    return Arrays.stream(mol).mapToObj(m -> Optional.of(LightNeed.leafy(m))).toList();
+  }
+
+  /** By hand: the same pots, for 16 and 10 mol (0.36·14 + 0.72·6)/(0.36² + 0.72²) h. */
+  @Test
+  void eachPotCountsWithItsOwnCrop() {
+    List<Double> window = List.of(2.0, 4.0);
+    List<Double> ppfd = List.of(100.0, 200.0);
+    assertThat(LampWeek.fullHours(window, ppfd, wanting(16, 10)))
+        .isEqualTo((5.04 + 4.32) / (0.1296 + 0.5184), within(1e-9));
+  }
+
+  /** An empty pot has no say: for the first alone (0.36·12)/0.36² h. */
+  @Test
+  void emptyPotsHaveNoSay() {
+    List<Optional<LightNeed>> needs = List.of(Optional.of(LightNeed.leafy(14)), Optional.empty());
+    assertThat(LampWeek.fullHours(List.of(2.0, 4.0), List.of(100.0, 200.0), needs))
+        .isEqualTo(12 / 0.36, within(1e-9));
+    assertThat(LampWeek.fullHours(List.of(2.0), List.of(100.0), List.of(Optional.empty())))
+        .isZero();
+  }
+
+  /** No other number of hours comes nearer to the targets. */
   @Test
   void noOtherHoursComeNearer() {
     Random random = new Random(3);
     for (int i = 0; i < 50; i++) {
       List<Double> window = new ArrayList<>();
       List<Double> ppfd = new ArrayList<>();
+      double[] wanted = random.doubles(18, 10, 18).toArray();
       for (int p = 0; p < 18; p++) {
         window.add(12 * random.nextDouble());
         ppfd.add(50 + 200 * random.nextDouble());
       }
-      double best = LampWeek.fullHours(window, ppfd, 14);
+      double best = LampWeek.fullHours(window, ppfd, wanting(wanted));
       for (double step : new double[] {-1, -0.1, 0.1, 1}) {
-        assertThat(miss(window, ppfd, best)).isLessThan(miss(window, ppfd, best + step));
+        assertThat(miss(window, ppfd, wanted, best))
+            .isLessThan(miss(window, ppfd, wanted, best + step));
       }
     }
   }
 
-  private static double miss(List<Double> window, List<Double> ppfd, double hours) {
+  private static double miss(
+      List<Double> window, List<Double> ppfd, double[] wanted, double hours) {
     double sum = 0;
     for (int i = 0; i < window.size(); i++) {
-      double miss = window.get(i) + ppfd.get(i) * hours * 0.0036 - 14;
+      double miss = window.get(i) + ppfd.get(i) * hours * 0.0036 - wanted[i];
       sum += miss * miss;
     }
     return sum;
@@ -139,7 +166,8 @@ class LampScheduleTest {
   void winterWeeksNeedMoreLampThanSummerWeeks() {
     Household household = household(Optional.empty());
     HourlyLight light = RoomLight.atPots(household, LocalDate.of(2027, 1, 1), 364);
-    List<LampWeek> weeks = LampWeek.of(household, light, LightTarget.LEAFY, household.tariff());
+    List<LampWeek> weeks =
+        LampWeek.of(household, light, everywhere(LightTarget.LEAFY, light), household.tariff());
     assertThat(weeks).hasSize(52);
     assertThat(weeks.get(25).fullHours()).isGreaterThan(0);
     double mean = weeks.get(25).dliMol().stream().mapToDouble(d -> d).average().orElseThrow();
@@ -152,8 +180,10 @@ class LampScheduleTest {
     Tariff tariff = new Tariff(0.40, 0.10, LocalTime.of(22, 0), LocalTime.of(7, 0));
     Household household = household(Optional.of(tariff));
     HourlyLight light = RoomLight.atPots(household, LocalDate.of(2027, 6, 1), 28);
-    List<LampWeek> cheap = LampWeek.of(household, light, LightTarget.LEAFY, Optional.of(tariff));
-    List<LampWeek> plain = LampWeek.of(household, light, LightTarget.LEAFY, Optional.empty());
+    List<LampWeek> cheap =
+        LampWeek.of(household, light, everywhere(LightTarget.LEAFY, light), Optional.of(tariff));
+    List<LampWeek> plain =
+        LampWeek.of(household, light, everywhere(LightTarget.LEAFY, light), Optional.empty());
     for (int w = 0; w < 4; w++) {
       List<Double> dimming = plain.get(w).dimming();
       double price =
@@ -201,23 +231,88 @@ class LampScheduleTest {
         .isEmpty();
   }
 
-  /** 8 to 14 mol for seedlings, 12 at least for heads, below 6 stretching: crop_light_needs.csv. */
+  private static LightTarget everywhere(LightTarget target, HourlyLight light) {
+    return target.placed(
+        Collections.nCopies(light.places(), 1.0), light.from(), light.from().plusDays(400));
+  }
+
+  private static LightNeed crop(String name, boolean heads, double target) {
+    return new LightNeed(name, heads, 10, 6, target, heads, !heads);
+  }
+
+  /** By hand: five pots by light are 4, 0, 2, 3, 1; of three crops the modest get two each. */
   @Test
-  void placesAndWarningsFollowTheTable() {
-    assertThat(PlaceUse.of(13)).isEqualTo(PlaceUse.HEADS);
-    assertThat(PlaceUse.of(9)).isEqualTo(PlaceUse.SEEDLINGS);
-    assertThat(PlaceUse.of(7)).isEqualTo(PlaceUse.SHADE);
-    assertThat(PlaceUse.of(3)).isEqualTo(PlaceUse.TOO_DARK);
-    assertThat(LightWarning.of(12.5, 200, 14)).isEmpty();
-    assertThat(LightWarning.of(5, 0, 12))
+  void theBrightestPotsGoToTheMostDemandingCrops() {
+    LightNeed heads = crop("heads", true, 14);
+    LightNeed leaves = crop("leaves", false, 12);
+    LightNeed strong = crop("strong", false, 16);
+    LocalDate day = LocalDate.of(2027, 1, 1);
+    LightTarget target =
+        LightTarget.wanted(List.of(heads, strong, leaves), 16)
+            .placed(List.of(5.0, 9.0, 6.0, 8.0, 3.0), day, day.plusDays(9));
+    assertThat(IntStream.range(0, 5).mapToObj(i -> target.need(i, day).orElseThrow().crop()))
+        .containsExactly("leaves", "strong", "heads", "heads", "leaves");
+    assertThat(target.meanMol(day)).hasValue((12 + 12 + 14 + 14 + 16) / 5.0);
+    assertThat(target.need(0, day.plusDays(10))).isEmpty();
+  }
+
+  /** A plan's places are its own; a pot between two crops is empty. */
+  @Test
+  void aPlanSaysWhatStandsWhere() {
+    LightNeed heads = crop("heads", true, 14);
+    LocalDate day = LocalDate.of(2027, 1, 1);
+    LightTarget planned =
+        new LightTarget(
+            LightTarget.Origin.PLAN,
+            List.of(heads),
+            List.of(
+                new LightTarget.Standing(1, day, day.plusDays(4), heads),
+                new LightTarget.Standing(1, day.plusDays(8), day.plusDays(20), heads)),
+            16);
+    LightTarget placed = planned.placed(List.of(1.0, 2.0), day, day.plusDays(30));
+    assertThat(placed).isEqualTo(planned);
+    assertThat(placed.need(1, day.plusDays(4))).contains(heads);
+    assertThat(placed.need(1, day.plusDays(6))).isEmpty();
+    assertThat(placed.need(0, day)).isEmpty();
+    assertThat(placed.needs(1, day.plusDays(5), day.plusDays(8))).containsExactly(heads);
+    assertThat(placed.meanMol(day.plusDays(6))).isEmpty();
+  }
+
+  @Test
+  void placesFollowWhatTheCropsWant() {
+    List<LightNeed> wanted = List.of(crop("heads", true, 14), crop("leaves", false, 12));
+    assertThat(PlaceUse.of(14, wanted)).isEqualTo(PlaceUse.HEADS);
+    assertThat(PlaceUse.of(13, wanted)).isEqualTo(PlaceUse.LEAVES);
+    assertThat(PlaceUse.of(10, wanted)).isEqualTo(PlaceUse.SEEDLINGS);
+    assertThat(PlaceUse.of(7, wanted)).isEqualTo(PlaceUse.SLOW);
+    assertThat(PlaceUse.of(3, wanted)).isEqualTo(PlaceUse.TOO_DARK);
+    assertThat(PlaceUse.of(20, wanted.subList(1, 2))).as("no heads").isEqualTo(PlaceUse.LEAVES);
+  }
+
+  /** 8 to 14 mol for seedlings, below 6 stretching, 14 and 17 tip burn: crop_light_needs.csv. */
+  @Test
+  void warningsFollowTheTable() {
+    List<LightNeed> heads = List.of(crop("heads", true, 14));
+    List<LightNeed> both = List.of(crop("heads", true, 14), crop("leaves", false, 12));
+    assertThat(LightWarning.of(12.5, 200, 14, both)).isEmpty();
+    assertThat(LightWarning.of(5, 0, 12, both))
         .singleElement()
         .satisfies(w -> assertThat(w.grade()).isEqualTo(LightWarning.Grade.STRONG));
-    assertThat(LightWarning.of(7, 0, 12))
+    assertThat(LightWarning.of(7, 0, 12, both))
         .singleElement()
         .satisfies(w -> assertThat(w.grade()).isEqualTo(LightWarning.Grade.MILD));
-    assertThat(LightWarning.of(18, 1100, 16))
-        .extracting(LightWarning::grade)
+    assertThat(LightWarning.of(18, 1100, 16, both))
+        .extracting(LightWarning::kind)
         .containsExactly(
-            LightWarning.Grade.STRONG, LightWarning.Grade.STRONG, LightWarning.Grade.MILD);
+            LightWarning.Kind.TIP_BURN, LightWarning.Kind.BLEACHING, LightWarning.Kind.BOLTING);
+    assertThat(LightWarning.of(15, 200, 16, heads))
+        .singleElement()
+        .satisfies(
+            w -> {
+              assertThat(w.kind()).isEqualTo(LightWarning.Kind.TIP_BURN);
+              assertThat(w.grade()).isEqualTo(LightWarning.Grade.MILD);
+              assertThat(w.text()).startsWith("Heads may burn");
+            });
+    assertThat(LightWarning.of(3, 1100, 16, List.of())).as("an empty pot").isEmpty();
   }
 }

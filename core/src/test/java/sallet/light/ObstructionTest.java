@@ -192,7 +192,7 @@ class ObstructionTest {
                 Glazing.none(),
                 180,
                 SkyScreen.none(),
-                Optional.of(new Outlook.Overhang(0, depth, 1000)))
+                List.of(Block.of(new Opening(hole, d, 0), new Outlook.Overhang(0, depth, 1000))))
             .bySetOfTrees()
             .get(0);
     Rectangle below = new Rectangle(-0.5, 0.7, 0.1, 1.3 * d / (d + depth));

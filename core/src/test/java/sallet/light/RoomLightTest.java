@@ -101,6 +101,7 @@ class RoomLightTest {
     assertThat(month.photoperiodHours(17)).isEqualTo(alone.photoperiodHours(0));
   }
 
+  /** The lamp hangs in the way of the daylight whether it is on or off. */
   @Test
   void lampAndDaylightAddUp() {
     LocalDate day = LocalDate.of(2027, 4, 3);
@@ -108,7 +109,10 @@ class RoomLightTest {
         RoomLight.atPots(
             behind(Wall.NORTH, Households.CHRISTCHURCH, Optional.of(Households.LAMP)), day, 2);
     HourlyLight sun =
-        RoomLight.atPots(behind(Wall.NORTH, Households.CHRISTCHURCH, Optional.empty()), day, 2);
+        RoomLight.atPots(
+            behind(Wall.NORTH, Households.CHRISTCHURCH, Optional.of(Households.LAMP.dimmedTo(0))),
+            day,
+            2);
     HourlyLight lamp =
         RoomLight.atPots(behind(Wall.SOUTH, TROMSO, Optional.of(Households.LAMP)), WINTER_NORTH, 2);
     for (int pot = 0; pot < both.places(); pot++) {

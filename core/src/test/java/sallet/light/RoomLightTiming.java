@@ -128,7 +128,7 @@ final class RoomLightTiming {
   }
 
   private static RoomDaylight room(Household household) {
-    return new RoomDaylight(household.room(), Spot.ofPots(household.bench()));
+    return new RoomDaylight(household, Spot.ofPots(household.bench()));
   }
 
   private static List<List<SkyMoment>> days(OutdoorLight light) {

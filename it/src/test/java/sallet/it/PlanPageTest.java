@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import sallet.app.report.PlanFiles;
+import sallet.app.report.PlanPage;
 import sallet.app.report.PorchPlan;
 
 /** The plan's page in a real browser, on a phone and a desk, by day and by night. */
@@ -41,12 +41,14 @@ class PlanPageTest {
   }
 
   private static void write(String name, String pot) throws IOException {
-    PlanFiles.write(
-        dir.resolve(name),
-        PorchPlan.plan(pot),
-        PorchPlan.household(pot),
-        PorchPlan.catalogue(),
-        PorchPlan.light(pot));
+    Files.createDirectories(dir.resolve(name));
+    Files.writeString(
+        dir.resolve(name).resolve("plan.html"),
+        PlanPage.of(
+            PorchPlan.plan(pot),
+            PorchPlan.household(pot),
+            PorchPlan.catalogue(),
+            PorchPlan.light(pot)));
   }
 
   @AfterAll

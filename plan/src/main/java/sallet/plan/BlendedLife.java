@@ -39,11 +39,11 @@ record BlendedLife(
       double standing = fresh * c.ediblePerFresh();
       owed += plants.gramsEach().get(t);
       double share = 0;
-      if (t == s.end() && s.lifted() && fresh >= c.rule.liftFromG()) {
+      if (t == s.end() && s.lifted() && c.mayLift(t, fresh)) {
         share = 1;
         lifted = true;
       } else if (owed >= SMALLEST_PICK_G && c.mayPick(t, fresh)) {
-        share = Math.min(HarvestRule.LARGEST_PICK, owed / standing);
+        share = Math.min(HarvestRule.largestPick(state.leaves()), owed / standing);
       }
       shares.add(share);
       grams.add(share * standing);
@@ -51,7 +51,7 @@ record BlendedLife(
       if (t == s.end()) {
         cleared = (1 - share) * standing * c.lostShare(t);
       } else {
-        state = c.grow(state.picked(share), c.bowlDay[t] + 1, c.bowlDay[t + 1] + 1);
+        state = c.grow(state.pickedLeaves(share), c.bowlDay[t] + 1, c.bowlDay[t + 1] + 1);
       }
     }
     return new BlendedLife(s, plants.count(), shares, grams, lifted, lifted ? 0 : cleared);

@@ -7,9 +7,11 @@ import java.time.Duration;
  *
  * @param linear time for the plan with fractions of plants
  * @param integer time for whole plants
+ * @param tidying time for fewer sowing days and fewer plants touched
  * @param dives most searches for whole plants, 1 or more
  */
-public record Effort(Duration linear, Duration integer, int dives) {
+public record Effort(Duration linear, Duration integer, Duration tidying, int dives) {
+  private static final int TIDYING_PART = 8;
   private static final Duration NO_LIMIT = Duration.ofDays(1);
 
   /** The usual effort: a first plan within seconds. */
@@ -23,11 +25,13 @@ public record Effort(Duration linear, Duration integer, int dives) {
 
   /** As good a plan as this time allows, by the clock. */
   public static Effort within(Duration time) {
-    return new Effort(time.dividedBy(2), time.dividedBy(2), Integer.MAX_VALUE);
+    Duration tidying = time.dividedBy(TIDYING_PART);
+    Duration linear = time.dividedBy(2);
+    return new Effort(linear, time.minus(linear).minus(tidying), tidying, Integer.MAX_VALUE);
   }
 
   /** A counted effort without a clock: the same question gets the same plan. */
   public static Effort counted(int dives) {
-    return new Effort(NO_LIMIT, NO_LIMIT, dives);
+    return new Effort(NO_LIMIT, NO_LIMIT, NO_LIMIT, dives);
   }
 }

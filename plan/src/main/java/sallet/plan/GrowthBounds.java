@@ -22,6 +22,8 @@ final class GrowthBounds {
   double reserveHi;
   double leafLo;
   double leafHi;
+  double leavesLo;
+  double leavesHi;
 
   static GrowthBounds exactly(PlantState s) {
     GrowthBounds b = new GrowthBounds();
@@ -29,20 +31,24 @@ final class GrowthBounds {
     b.rootLo = b.rootHi = s.rootG();
     b.reserveLo = b.reserveHi = s.reserveG();
     b.leafLo = b.leafHi = s.leafCm2();
+    b.leavesLo = b.leavesHi = s.leaves();
     return b;
   }
 
-  /** These bounds after a share of the leaf area was picked. */
-  void setPicked(GrowthBounds from, double share) {
-    double keep = 1 - share;
-    shootLo = from.shootLo * keep;
-    shootHi = from.shootHi * keep;
+  /** These bounds after a share of the leaf area was picked that is itself known by bounds. */
+  void setPicked(GrowthBounds from, double shareLo, double shareHi) {
+    double keepLo = 1 - shareHi;
+    double keepHi = 1 - shareLo;
+    shootLo = from.shootLo * keepLo;
+    shootHi = from.shootHi * keepHi;
     rootLo = from.rootLo;
     rootHi = from.rootHi;
-    reserveLo = from.reserveLo * keep;
-    reserveHi = from.reserveHi * keep;
-    leafLo = from.leafLo * keep;
-    leafHi = from.leafHi * keep;
+    reserveLo = from.reserveLo * keepLo;
+    reserveHi = from.reserveHi * keepHi;
+    leafLo = from.leafLo * keepLo;
+    leafHi = from.leafHi * keepHi;
+    leavesLo = from.leavesLo * keepLo;
+    leavesHi = from.leavesHi * keepHi;
   }
 
   /** Widens these bounds to hold the other's as well. */
@@ -55,11 +61,13 @@ final class GrowthBounds {
     reserveHi = Math.max(reserveHi, other.reserveHi);
     leafLo = Math.min(leafLo, other.leafLo);
     leafHi = Math.max(leafHi, other.leafHi);
+    leavesLo = Math.min(leavesLo, other.leavesLo);
+    leavesHi = Math.max(leavesHi, other.leavesHi);
   }
 
   GrowthBounds copy() {
     GrowthBounds b = new GrowthBounds();
-    b.setPicked(this, 0);
+    b.setPicked(this, 0, 0);
     return b;
   }
 
@@ -104,5 +112,7 @@ final class GrowthBounds {
     shootLo = shootLo * keepLo + partLo * grownLo;
     rootHi = rootHi * keepHi + (1 - partLo) * grownHi;
     rootLo = rootLo * keepLo + (1 - partHi) * grownLo;
+    leavesLo += day.leavesAdded();
+    leavesHi += day.leavesAdded();
   }
 }

@@ -1,30 +1,83 @@
 package sallet.plan;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import sallet.crop.Crop;
 import sallet.household.Household;
+import sallet.plan.linear.LinearSolver;
 
 /**
  * A planning question, ready to be solved.
  *
  * @param household the household
- * @param crops crops to choose from
+ * @param crops crops that are sown or stand already
+ * @param sowable how many of them, the first, may be sown
  * @param calendar days, slots and bowls
  * @param at what the places offer
+ * @param standing plants that stand already
+ * @param takenCells for each slot the cells they take
+ * @param inHandGrams edible grams of each crop picked for the first bowl or left in the fridge
+ * @param promises what the last plan meant to do
+ * @param vigour factor on assimilation of each crop
  * @param margin factor on demand
- * @param reachable for each bowl whether a sowing can still serve it
+ * @param firstBowl first bowl that anything can serve; the number of bowls when there is none
+ * @param solver who solves the linear programmes
  */
 record Instance(
     Household household,
     List<Crop> crops,
+    int sowable,
     TaskCalendar calendar,
     Surroundings at,
+    List<StandingPlants> standing,
+    List<Integer> takenCells,
+    List<Double> inHandGrams,
+    List<Present.Promise> promises,
+    List<Double> vigour,
     double margin,
-    List<Boolean> reachable) {
+    int firstBowl,
+    LinearSolver solver) {
+  Instance {
+    promises = List.copyOf(promises);
+    vigour = List.copyOf(vigour);
+    crops = List.copyOf(crops);
+    standing = List.copyOf(standing);
+    takenCells = List.copyOf(takenCells);
+    inHandGrams = List.copyOf(inHandGrams);
+  }
 
-  /** Grams to plan for at a bowl: 0 where no sowing can serve it. */
+  /** The same question, knowing what its courses can serve. */
+  Instance reaching(List<Course> courses) {
+    boolean something = inHandGrams.stream().anyMatch(g -> g > 0);
+    return from(something ? 0 : Courses.firstBowl(courses, calendar.bowls()));
+  }
+
+  /** The same question with a first bowl that counts. */
+  Instance from(int bowl) {
+    return new Instance(
+        household,
+        crops,
+        sowable,
+        calendar,
+        at,
+        standing,
+        takenCells,
+        inHandGrams,
+        promises,
+        vigour,
+        margin,
+        bowl,
+        solver);
+  }
+
+  /** Whether anything can serve a bowl. */
+  boolean reachable(int w) {
+    return w >= firstBowl;
+  }
+
+  /** Grams to plan for at a bowl: 0 where nothing can serve it. */
   double aimGrams(int w) {
-    return reachable.get(w) ? margin * calendar.demandGrams(w) : 0;
+    return reachable(w) ? margin * calendar.demandGrams(w) : 0;
   }
 
   /** Largest share of a bowl one kind may take, so that the wanted number of kinds appears. */
@@ -35,5 +88,15 @@ record Instance(
   /** Whether a crop keeps from one bowl to the next. */
   boolean keeps(int crop) {
     return crops.get(crop).harvest().orElseThrow().fridgeCarryDays() >= 7;
+  }
+
+  /** Cells a slot has left for new sowings. */
+  int freeCells(int slot) {
+    return Math.max(0, at.cells() - takenCells.get(slot));
+  }
+
+  /** Sum of the true demand of the reachable bowls, g. */
+  double demandGrams() {
+    return IntStream.range(firstBowl, calendar.bowls()).mapToDouble(calendar::demandGrams).sum();
   }
 }

@@ -2,6 +2,7 @@ package sallet.plan;
 
 import java.util.Arrays;
 import java.util.List;
+import sallet.crop.HarvestRule;
 import sallet.crop.PlantState;
 
 /**
@@ -22,8 +23,8 @@ final class Life {
   }
 
   /**
-   * Lives the picks on the growth model. A pick the plant is too small for is left out; a plant too
-   * small to lift is picked and cleared instead.
+   * Lives the picks on the growth model. A pick the plant is too small for is left out, one that
+   * would leave too few leaves is made smaller; a plant too small to lift is cleared away.
    */
   static Life lived(Course course, Picks wanted) {
     byte[] done = new byte[wanted.length()];
@@ -32,11 +33,14 @@ final class Life {
     double cleared = 0;
     for (int t = 0; t < done.length; t++) {
       double fresh = course.freshG(state, t);
+      double largestPick = HarvestRule.largestPick(state.leaves());
       done[t] = allowed(course, t, wanted.at(t), fresh);
-      double share = Picks.shareOf(done[t]);
+      double share = Picks.share(done[t], largestPick);
       grams[t] = share * fresh * course.ediblePerFresh();
       if (t + 1 < done.length) {
-        state = course.grow(state.picked(share), course.bowlDay[t] + 1, course.bowlDay[t + 1] + 1);
+        state =
+            course.grow(
+                state.pickedLeaves(share), course.bowlDay[t] + 1, course.bowlDay[t + 1] + 1);
       } else {
         cleared = (1 - share) * fresh * course.ediblePerFresh() * course.lostShare(t);
       }
@@ -45,15 +49,10 @@ final class Life {
   }
 
   private static byte allowed(Course course, int t, byte choice, double freshG) {
-    boolean pick = course.mayPick(t, freshG);
     return switch (choice) {
-      case Picks.LIFT ->
-          freshG >= course.rule.liftFromG()
-              ? Picks.LIFT
-              : pick ? Picks.PICK_AND_CLEAR : Picks.CLEAR;
-      case Picks.PICK_AND_CLEAR -> pick ? choice : Picks.CLEAR;
+      case Picks.LIFT -> course.mayLift(t, freshG) ? Picks.LIFT : Picks.CLEAR;
       case Picks.CLEAR -> choice;
-      default -> pick ? choice : 0;
+      default -> course.mayPick(t, freshG) ? choice : 0;
     };
   }
 
@@ -84,6 +83,15 @@ final class Life {
   /** Edible grams thrown away at the end. */
   double clearedGrams() {
     return clearedGrams;
+  }
+
+  /** How often leaves are picked from the standing plant. */
+  int leafPicks() {
+    int n = 0;
+    for (int t = 0; t < end(); t++) {
+      n += grams[t] > 0 ? 1 : 0;
+    }
+    return n;
   }
 
   /** Position of the end among the bowls of the course. */

@@ -27,6 +27,8 @@ final class LifeGraph {
   private final int[] levelStart;
   private float[] freshLo;
   private float[] freshHi;
+  private float[] pickLo;
+  private float[] pickHi;
   private int[] next;
   private int nodes;
   private final double[] value;
@@ -37,6 +39,8 @@ final class LifeGraph {
     levelStart = new int[levels + 1];
     freshLo = new float[64];
     freshHi = new float[64];
+    pickLo = new float[64];
+    pickHi = new float[64];
     next = new int[64 * SHARES.length];
     GrowthBounds[] level = {GrowthBounds.exactly(course.atFirstBowl())};
     for (int t = 0; t < levels; t++) {
@@ -63,12 +67,16 @@ final class LifeGraph {
       int node = nodes + i;
       freshLo[node] = Math.nextDown((float) level[i].freshLo(today));
       freshHi[node] = Math.nextUp((float) level[i].freshHi(today));
+      double largestLo = HarvestRule.largestPick(level[i].leavesLo);
+      double largestHi = HarvestRule.largestPick(level[i].leavesHi);
+      pickLo[node] = Math.nextDown((float) largestLo);
+      pickHi[node] = Math.nextUp((float) largestHi);
       Arrays.fill(next, node * SHARES.length, (node + 1) * SHARES.length, NONE);
       for (int a = 0; a < SHARES.length && !last; a++) {
-        if (a > 0 && !course.mayPick(t, freshHi[node])) {
+        if (a > 0 && (largestHi <= 0 || !course.mayPick(t, freshHi[node]))) {
           break;
         }
-        work.setPicked(level[i], SHARES[a]);
+        work.setPicked(level[i], Math.min(SHARES[a], largestLo), Math.min(SHARES[a], largestHi));
         for (int d = course.bowlDay[t] + 1; d <= course.bowlDay[t + 1]; d++) {
           work.step(course.parameters, course.days[d]);
         }
@@ -93,6 +101,8 @@ final class LifeGraph {
       int larger = Math.max(size, 2 * freshLo.length);
       freshLo = Arrays.copyOf(freshLo, larger);
       freshHi = Arrays.copyOf(freshHi, larger);
+      pickLo = Arrays.copyOf(pickLo, larger);
+      pickHi = Arrays.copyOf(pickHi, larger);
       next = Arrays.copyOf(next, larger * SHARES.length);
     }
   }
@@ -107,7 +117,7 @@ final class LifeGraph {
         for (int a = 0; a < SHARES.length; a++) {
           int to = next[node * SHARES.length + a];
           if (to != NONE) {
-            best = Math.max(best, SHARES[a] * worth(node, price) - wait + value[to]);
+            best = Math.max(best, pickWorth(node, a, offer, price) - wait + value[to]);
           }
         }
         value[node] = best;
@@ -121,24 +131,24 @@ final class LifeGraph {
     return price * (price >= 0 ? freshHi[node] : freshLo[node]);
   }
 
+  /** Highest worth of a pick at a node. */
+  private double pickWorth(int node, int a, Offer offer, double price) {
+    return a == 0 ? 0 : share(node, a, price) * worth(node, price) - offer.pickCost;
+  }
+
+  /** The share the graph credits to a pick: most, or fewest where one more gram only costs. */
+  private double share(int node, int a, double price) {
+    return Math.min(SHARES[a], price >= 0 ? pickHi[node] : pickLo[node]);
+  }
+
   private double liftValue(int node, int t, Offer offer) {
-    return freshHi[node] >= course.rule.liftFromG()
+    return course.mayLift(t, freshHi[node])
         ? worth(node, offer.freshPrice[t]) + offer.liftBonus[t]
         : Double.NEGATIVE_INFINITY;
   }
 
   private double clearValue(int node, int t, Offer offer) {
-    return offer.clearBonus[t] - offer.wastePrice[t] * freshLo[node] + lastPickGain(node, t, offer);
-  }
-
-  /** What a last pick adds when the rest is cleared away, never below 0. */
-  private double lastPickGain(int node, int t, Offer offer) {
-    return course.mayPick(t, freshHi[node])
-        ? Math.max(
-            0,
-            HarvestRule.LARGEST_PICK
-                * (worth(node, offer.freshPrice[t]) + offer.wastePrice[t] * freshLo[node]))
-        : 0;
+    return offer.clearBonus[t] - offer.wastePrice[t] * freshLo[node];
   }
 
   /** The choices along the best path of the last {@link #bestValue} call with the same offer. */
@@ -149,10 +159,7 @@ final class LifeGraph {
       int arc = bestArc(node, t, offer);
       if (arc == NONE) {
         boolean lift = liftValue(node, t, offer) >= clearValue(node, t, offer);
-        choices[t] =
-            lift
-                ? Picks.LIFT
-                : lastPickGain(node, t, offer) > 0 ? Picks.PICK_AND_CLEAR : Picks.CLEAR;
+        choices[t] = lift ? Picks.LIFT : Picks.CLEAR;
         return new Picks(Arrays.copyOf(choices, t + 1));
       }
       choices[t] = (byte) arc;
@@ -167,7 +174,7 @@ final class LifeGraph {
     for (int a = 0; a < SHARES.length; a++) {
       int to = next[node * SHARES.length + a];
       if (to != NONE
-          && SHARES[a] * worth(node, offer.freshPrice[t]) - offer.wait[t] + value[to]
+          && pickWorth(node, a, offer, offer.freshPrice[t]) - offer.wait[t] + value[to]
               >= value[node]) {
         return a;
       }
@@ -183,11 +190,10 @@ final class LifeGraph {
     double[] grams = new double[picks.length()];
     int node = 0;
     for (int t = 0; t < picks.length(); t++) {
-      int choice = picks.at(t);
-      grams[t] =
-          picks.share(t)
-              * (offer.freshPrice[t] >= 0 ? freshHi[node] : freshLo[node])
-              * course.ediblePerFresh();
+      byte choice = picks.at(t);
+      double price = offer.freshPrice[t];
+      double share = Picks.share(choice, price >= 0 ? pickHi[node] : pickLo[node]);
+      grams[t] = share * (price >= 0 ? freshHi[node] : freshLo[node]) * course.ediblePerFresh();
       if (choice < SHARES.length) {
         node = next[node * SHARES.length + choice];
       }
@@ -204,7 +210,6 @@ final class LifeGraph {
     for (int t = 0; t + 1 < picks.length(); t++) {
       node = next[node * SHARES.length + picks.at(t)];
     }
-    int end = picks.length() - 1;
-    return (1 - picks.share(end)) * freshLo[node] * course.ediblePerFresh() * course.lostShare(end);
+    return freshLo[node] * course.ediblePerFresh() * course.lostShare(picks.length() - 1);
   }
 }

@@ -16,45 +16,62 @@ final class LinearPlan {
    * @param bound points no plan of the grid can beat
    * @param value points of the best plan with fractions of plants found
    * @param rounds rounds of the first and the second phase
+   * @param converged whether the second phase came to its end, so that its prices can be told
    */
-  record Result(double bound, double value, String rounds) {}
+  record Result(double bound, double value, String rounds, boolean converged) {}
 
+  private final Instance instance;
+  private final List<LifeGraph> graphs;
   private final Consumer<String> progress;
   private final double tolerance;
 
-  LinearPlan(int bowls, Consumer<String> progress) {
+  LinearPlan(Instance instance, List<LifeGraph> graphs, Consumer<String> progress) {
+    this.instance = instance;
+    this.graphs = graphs;
     this.progress = progress;
-    this.tolerance = WORTH_A_ROUND * bowls;
+    this.tolerance = WORTH_A_ROUND * instance.calendar().bowls();
   }
+
+  /** What the first phase found. */
+  private record Bounding(double bound, int rounds, List<Life> lives) {}
 
   /**
    * Solves both phases.
    *
-   * @param bounding a master with credited grams
    * @param exact a master with grams of the growth model, ready to go on from afterwards
    */
-  Result solve(Master bounding, Master exact, Deadline deadline) {
-    double bound = 0;
-    int boundRounds = 0;
+  Result solve(Master exact, Deadline deadline) {
+    Bounding bounding = bound(deadline);
+    bounding.lives.parallelStream()
+        .map(l -> Life.lived(l.course(), l.picks()))
+        .toList()
+        .forEach(exact::add);
+    int rounds = 0;
     boolean more = true;
-    while (more && bounding.solve()) {
-      boundRounds++;
-      more = bounding.addBetter() > 0 && !deadline.over();
-      bound = Math.max(bound, bounding.value() - bounding.slack());
-      more &= bounding.value() - bound > tolerance;
-      tell("Bounding", boundRounds, bounding);
-    }
-    List<Life> lived =
-        bounding.lives().parallelStream().map(l -> Life.lived(l.course(), l.picks())).toList();
-    lived.forEach(exact::add);
-    int exactRounds = 0;
-    more = true;
+    boolean converged = false;
     while (more && exact.solve()) {
-      exactRounds++;
-      more = exact.addBetter() > 0 && !deadline.over() && exact.value() - bound > tolerance;
-      tell("Exact", exactRounds, exact);
+      rounds++;
+      converged = exact.addBetter() == 0 || exact.value() - bounding.bound <= tolerance;
+      more = !converged && !deadline.over();
+      tell("Exact", rounds, exact);
     }
-    return new Result(bound, exact.value(), boundRounds + " + " + exactRounds);
+    return new Result(bounding.bound, exact.value(), bounding.rounds + " + " + rounds, converged);
+  }
+
+  private Bounding bound(Deadline deadline) {
+    double bound = 0;
+    int rounds = 0;
+    try (Master master = new Master(instance, graphs, true)) {
+      boolean more = true;
+      while (more && master.solve()) {
+        rounds++;
+        more = master.addBetter() > 0 && !deadline.over();
+        bound = Math.max(bound, master.value() - master.slack());
+        more &= master.value() - bound > tolerance;
+        tell("Bounding", rounds, master);
+      }
+      return new Bounding(bound, rounds, master.lives());
+    }
   }
 
   private void tell(String phase, int round, Master master) {

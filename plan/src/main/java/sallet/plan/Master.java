@@ -1,8 +1,5 @@
 package sallet.plan;
 
-import com.google.ortools.linearsolver.MPConstraint;
-import com.google.ortools.linearsolver.MPSolver;
-import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import sallet.plan.linear.LinearProgramme;
 
 /**
  * The linear plan while lives keep entering: the restricted master problem of column generation
@@ -28,11 +26,12 @@ final class Master implements AutoCloseable {
 
   private final Instance instance;
   private final List<LifeGraph> graphs;
-  private final double[] cellsPerPlant;
   private final boolean credit;
-  private final Programme programme;
+  private final LinearProgramme programme;
+  private final Eating eating;
+  private final Places places;
   private final List<Life> lives = new ArrayList<>();
-  private final List<MPVariable> variables = new ArrayList<>();
+  private final List<Integer> columns = new ArrayList<>();
   private final Set<Object> known = new HashSet<>();
   private final Map<Life.Skeleton, Held> held = new LinkedHashMap<>();
   private final Map<Course, List<Held>> heldByCourse = new HashMap<>();
@@ -45,10 +44,10 @@ final class Master implements AutoCloseable {
   /** A skeleton with a row that holds its plants at or above a number. */
   private static final class Held {
     final Life.Skeleton skeleton;
-    final MPConstraint row;
+    final int row;
     double dual;
 
-    Held(Life.Skeleton skeleton, MPConstraint row) {
+    Held(Life.Skeleton skeleton, int row) {
       this.skeleton = skeleton;
       this.row = row;
     }
@@ -58,32 +57,29 @@ final class Master implements AutoCloseable {
    * @param credit whether lives count with the grams their graph credits, which bounds every plan,
    *     or with those of the growth model
    */
-  Master(Instance instance, List<LifeGraph> graphs, double[] cellsPerPlant, boolean credit) {
+  Master(Instance instance, List<LifeGraph> graphs, boolean credit) {
     this.instance = instance;
     this.graphs = graphs;
-    this.cellsPerPlant = cellsPerPlant;
     this.credit = credit;
-    this.programme = Programme.linear(instance);
+    this.programme = instance.solver().programme();
+    this.eating = new Eating(instance, programme);
+    this.places = new Places(instance, programme);
   }
 
   /** Solves the plan with the lives known so far; false when the solver gave up twice. */
   boolean solve() {
-    programme.startFrom(grown ? Programme.Start.NEW_COLUMNS : Programme.Start.NEW_BOUNDS);
-    MPSolver.ResultStatus status = programme.solver.solve();
+    boolean solved =
+        programme.solve(grown ? LinearProgramme.Change.COLUMNS : LinearProgramme.Change.BOUNDS);
     grown = false;
-    if (status != MPSolver.ResultStatus.OPTIMAL) {
-      programme.solver.reset();
-      status = programme.solver.solve();
-    }
-    if (status != MPSolver.ResultStatus.OPTIMAL) {
+    if (!solved) {
       return false;
     }
-    value = programme.solver.objective().value();
-    prices = programme.prices();
-    held.values().forEach(h -> h.dual = h.row.dualValue());
+    value = programme.objective();
+    prices = places.prices(eating.gramPrices());
+    held.values().forEach(h -> h.dual = programme.dual(h.row));
     plants = new LinkedHashMap<>();
     for (int i = 0; i < lives.size(); i++) {
-      double x = variables.get(i).solutionValue();
+      double x = programme.value(columns.get(i));
       if (x > 1e-9) {
         plants.merge(lives.get(i).skeleton(), x, Double::sum);
       }
@@ -103,7 +99,8 @@ final class Master implements AutoCloseable {
 
   /**
    * Points by which a plan with all lives could still be better than the last solution, known after
-   * {@link #addBetter}: the best reduced cost of each group and day of moving in, times the pots.
+   * {@link #addBetter}: the best reduced cost of each group and day of moving in times the pots,
+   * and of each standing group times its plants.
    */
   double slack() {
     return slack;
@@ -118,15 +115,14 @@ final class Master implements AutoCloseable {
       return;
     }
     grown = true;
-    MPVariable x = programme.variable();
+    int column = programme.column(life.course().seedPoints() + Weights.WASTE * life.clearedGrams());
     lives.add(life);
-    variables.add(x);
-    programme.setGrams(x, life);
-    programme.setPlaces(x, life.skeleton(), cellsOf(life.course()));
-    programme.setCost(x, Weights.seeds(life.course().rule) + Weights.WASTE * life.clearedGrams());
+    columns.add(column);
+    eating.setGrams(column, life);
+    places.set(column, life.skeleton());
     Held h = held.get(life.skeleton());
     if (h != null) {
-      h.row.setCoefficient(x, 1);
+      programme.set(h.row, column, 1);
     }
   }
 
@@ -153,11 +149,18 @@ final class Master implements AutoCloseable {
     Map<List<Integer>, Double> worst = new HashMap<>();
     for (Candidate c : candidates) {
       Course course = c.life.course();
-      worst.merge(List.of(course.group, course.benchSlot), -c.reducedCost, Math::max);
+      worst.merge(
+          course.standing < 0 ? List.of(course.group, course.benchSlot) : List.of(course.standing),
+          -c.reducedCost,
+          Math::max);
     }
     double sum = 0;
     for (Map.Entry<List<Integer>, Double> e : worst.entrySet()) {
-      sum += e.getValue() * instance.at().groups().get(e.getKey().get(0)).pots().size();
+      int most =
+          e.getKey().size() == 1
+              ? instance.standing().get(e.getKey().get(0)).count()
+              : instance.at().groups().get(e.getKey().get(0)).pots().size();
+      sum += e.getValue() * most;
     }
     return sum;
   }
@@ -168,7 +171,7 @@ final class Master implements AutoCloseable {
     for (Held h : heldByCourse.getOrDefault(c, List.of())) {
       offer.addBonus(h.skeleton, h.dual);
     }
-    double reduced = prices.entryCost(c, cellsOf(c)) - graph.bestValue(offer);
+    double reduced = prices.entryCost(c) - graph.bestValue(offer);
     if (reduced > IMPROVES) {
       return Optional.empty();
     }
@@ -180,18 +183,14 @@ final class Master implements AutoCloseable {
   /** Reduced cost of a life at the last solution. */
   private double reducedCost(Life life) {
     Held h = held.get(life.skeleton());
-    return prices.reducedCost(life, cellsOf(life.course())) - (h == null ? 0 : h.dual);
+    return prices.reducedCost(life) - (h == null ? 0 : h.dual);
   }
 
   private record Candidate(Life life, double reducedCost, double exactCost) {
     Object sowing() {
       Course c = life.course();
-      return List.of(c.cropIndex, c.sowSlot, c.group);
+      return List.of(c.cropIndex, c.sowSlot, c.group, c.standing);
     }
-  }
-
-  private double cellsOf(Course course) {
-    return cellsPerPlant[course.cropIndex];
   }
 
   /** Plants of each skeleton in the last solution, fractions and all. */
@@ -212,26 +211,26 @@ final class Master implements AutoCloseable {
       rows.forEach(this::addRow);
       for (int i = 0; i < lives.size(); i++) {
         if (rows.contains(lives.get(i).skeleton())) {
-          rowOf(lives.get(i)).setCoefficient(variables.get(i), 1);
+          programme.set(heldRow(lives.get(i).skeleton()), columns.get(i), 1);
         }
       }
       grown = true;
     }
-    Objects.requireNonNull(held.get(skeleton)).row.setLb(plants);
+    programme.lowest(heldRow(skeleton), plants);
   }
 
   /** Holds these skeletons and no others. */
   void holdOnly(Map<Life.Skeleton, Integer> counts) {
-    held.forEach((s, h) -> h.row.setLb(counts.getOrDefault(s, 0)));
+    held.forEach((s, h) -> programme.lowest(h.row, counts.getOrDefault(s, 0)));
     counts.forEach(this::hold);
   }
 
-  private MPConstraint rowOf(Life life) {
-    return Objects.requireNonNull(held.get(life.skeleton())).row;
+  private int heldRow(Life.Skeleton skeleton) {
+    return Objects.requireNonNull(held.get(skeleton)).row;
   }
 
   private void addRow(Life.Skeleton skeleton) {
-    Held h = new Held(skeleton, programme.solver.makeConstraint(0, Double.POSITIVE_INFINITY));
+    Held h = new Held(skeleton, programme.row(0, LinearProgramme.FREE));
     held.put(skeleton, h);
     heldByCourse.computeIfAbsent(skeleton.course(), c -> new ArrayList<>()).add(h);
   }

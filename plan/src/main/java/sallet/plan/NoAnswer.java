@@ -23,7 +23,7 @@ final class NoAnswer {
 
   private NoAnswer() {}
 
-  static void checkPlaces(Household household, List<Crop> crops, TaskCalendar calendar) {
+  static void checkPlaces(Household household) {
     if (household.nursery().cells() == 0) {
       throw new NoPlan("Nothing can be sown without cells: set nursery.cells to 1 or more.");
     }
@@ -33,24 +33,25 @@ final class NoAnswer {
     if (household.bench().pots().isEmpty()) {
       throw new NoPlan("There is no pot to grow in: add pots under bench.pots.");
     }
-    if (crops.isEmpty()) {
+  }
+
+  static void checkQuestion(Instance instance) {
+    if (instance.sowable() == 0) {
       throw new NoPlan(
           "No crop is left to plan with: shorten crops.avoid or add a plannable crop to"
               + " crops.want.");
     }
-    if (calendar.slots().isEmpty()) {
+    if (instance.calendar().slots().isEmpty()) {
       throw new NoPlan(
           "Everybody is away on every task day of the plan: shorten the absence or plan more"
               + " weeks with --weeks.");
     }
   }
 
-  static void checkReach(
-      List<Course> courses,
-      int firstBowl,
-      TaskCalendar calendar,
-      Surroundings at,
-      List<Crop> crops) {
+  static void checkReach(List<Course> courses, Instance instance) {
+    TaskCalendar calendar = instance.calendar();
+    Surroundings at = instance.at();
+    List<Crop> crops = instance.crops();
     if (courses.isEmpty()
         && crops.stream().allMatch(c -> c.germination().daysAt(at.cellMeanC()).isEmpty())) {
       throw new NoPlan(
@@ -60,7 +61,7 @@ final class NoAnswer {
                   + " nursery.night nearer to 20 °C.",
               at.cellMeanC()));
     }
-    if (firstBowl >= calendar.bowls()) {
+    if (instance.firstBowl() >= calendar.bowls()) {
       throw new NoPlan(
           String.format(
               Locale.ROOT,

@@ -34,7 +34,7 @@ final class Notes {
     }
     if (!instance.household().crops().want().isEmpty()) {
       Set<String> sown = sowings.stream().map(Sowing::crop).collect(Collectors.toSet());
-      for (int k = 0; k < instance.crops().size(); k++) {
+      for (int k = 0; k < instance.sowable(); k++) {
         if (!sown.contains(instance.crops().get(k).name())) {
           notes.add(whyNot(k));
         }

@@ -14,7 +14,15 @@ final class Offer {
   final double[] clearBonus;
   final double[] wastePrice;
 
+  /** Points for each pick of leaves, for the trouble. */
+  final double pickCost;
+
   Offer(Course course, double[] gramPrice, double[] potsBefore) {
+    this(course, gramPrice, potsBefore, 0);
+  }
+
+  Offer(Course course, double[] gramPrice, double[] potsBefore, double pickCost) {
+    this.pickCost = pickCost;
     int bowls = course.bowls.length;
     freshPrice = new double[bowls];
     wait = new double[bowls];

@@ -1,14 +1,16 @@
 package sallet.plan;
 
-import com.google.ortools.linearsolver.MPConstraint;
-import com.google.ortools.linearsolver.MPSolver;
-import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import sallet.plan.linear.LinearProgramme;
 
 /**
  * The best picks for plants whose sowing, moves and end are settled: a linear plan of its own over
@@ -28,20 +30,23 @@ final class PickMix implements AutoCloseable {
    */
   record Result(double value, List<Plants> plants, List<Life> lives, List<Double> lossByBowl) {}
 
-  private final Programme programme;
+  private final Instance instance;
+  private final LinearProgramme programme;
+  private final Eating eating;
   private final List<Mixed> mixed = new ArrayList<>();
+  private final double pickCost;
   private double seedPoints;
 
   private static final class Mixed {
     final Life.Skeleton skeleton;
     final int count;
     final LifeGraph graph;
-    final MPConstraint row;
+    final int row;
     final List<Life> lives = new ArrayList<>();
-    final List<MPVariable> variables = new ArrayList<>();
+    final List<Integer> columns = new ArrayList<>();
     final Set<Picks> known = new HashSet<>();
 
-    Mixed(Life.Skeleton skeleton, int count, LifeGraph graph, MPConstraint row) {
+    Mixed(Life.Skeleton skeleton, int count, LifeGraph graph, int row) {
       this.skeleton = skeleton;
       this.count = count;
       this.graph = graph;
@@ -49,53 +54,73 @@ final class PickMix implements AutoCloseable {
     }
   }
 
-  private PickMix(Instance instance) {
-    programme = Programme.linear(instance);
+  private PickMix(Instance instance, double pickCost) {
+    this.pickCost = pickCost;
+    this.instance = instance;
+    programme = instance.solver().programme();
+    eating = new Eating(instance, programme);
   }
 
   /**
    * The best picks.
    *
    * @param counts plants of each skeleton
-   * @param known at least one life of each skeleton
+   * @param known lives to begin with
+   * @param pickCost points for each pick of leaves, which are not counted in the value
+   * @return empty when a skeleton cannot be lived, such as a lift of plants that stay too small
    */
-  static Result of(
+  static Optional<Result> of(
       Instance instance,
       Map<Course, LifeGraph> graphs,
       Map<Life.Skeleton, Integer> counts,
-      Map<Life.Skeleton, List<Life>> known) {
-    try (PickMix mix = new PickMix(instance)) {
-      counts.forEach((s, n) -> mix.add(s, n, graphs, known));
-      return mix.solve();
+      List<Life> known,
+      double pickCost) {
+    Map<Life.Skeleton, List<Life>> lives =
+        known.stream()
+            .filter(l -> counts.containsKey(l.skeleton()))
+            .collect(Collectors.groupingBy(Life::skeleton));
+    try (PickMix mix = new PickMix(instance, pickCost)) {
+      for (Map.Entry<Life.Skeleton, Integer> e : counts.entrySet()) {
+        LifeGraph graph = Objects.requireNonNull(graphs.get(e.getKey().course()));
+        if (!mix.add(e.getKey(), e.getValue(), graph, lives.getOrDefault(e.getKey(), List.of()))) {
+          return Optional.empty();
+        }
+      }
+      return Optional.of(mix.solve());
     }
   }
 
-  private void add(
-      Life.Skeleton s,
-      int count,
-      Map<Course, LifeGraph> graphs,
-      Map<Life.Skeleton, List<Life>> known) {
-    LifeGraph graph = graphs.get(s.course());
-    List<Life> lives = known.get(s);
-    if (graph == null || lives == null) {
-      throw new IllegalStateException("no life is known for a chosen skeleton");
+  private boolean add(Life.Skeleton s, int count, LifeGraph graph, List<Life> known) {
+    Mixed m = new Mixed(s, count, graph, programme.row(count, count));
+    known.forEach(l -> add(m, l));
+    if (m.lives.isEmpty() && !add(m, anyLife(s, graph))) {
+      return false;
     }
-    Mixed m = new Mixed(s, count, graph, programme.solver.makeConstraint(count, count));
-    lives.forEach(l -> add(m, l));
     mixed.add(m);
-    seedPoints += count * Weights.seeds(s.course().rule);
+    seedPoints += count * s.course().seedPoints();
+    return true;
+  }
+
+  /** A life of a skeleton that takes all it can while every gram is missing. */
+  private Life anyLife(Life.Skeleton s, LifeGraph graph) {
+    double[] scarce = new double[instance.calendar().bowls()];
+    Arrays.fill(scarce, Weights.SHORT);
+    Offer offer = new Offer(s.course(), scarce, new double[instance.calendar().slots().size() + 1]);
+    offer.only(s);
+    graph.bestValue(offer);
+    return Life.lived(s.course(), graph.bestPath(offer));
   }
 
   private boolean add(Mixed m, Life life) {
     if (!life.skeleton().equals(m.skeleton) || !m.known.add(life.picks())) {
       return false;
     }
-    MPVariable x = programme.variable();
-    m.row.setCoefficient(x, 1);
-    programme.setGrams(x, life);
-    programme.setCost(x, Weights.WASTE * life.clearedGrams());
+    int column =
+        programme.column(Weights.WASTE * life.clearedGrams() + pickCost * life.leafPicks());
+    programme.set(m.row, column, 1);
+    eating.setGrams(column, life);
     m.lives.add(life);
-    m.variables.add(x);
+    m.columns.add(column);
     return true;
   }
 
@@ -108,42 +133,37 @@ final class PickMix implements AutoCloseable {
     if (more) {
       optimise();
     }
-    double value = programme.solver.objective().value() + seedPoints;
+    double trouble = 0;
     List<Life> used = new ArrayList<>();
     for (Mixed m : mixed) {
       for (int i = 0; i < m.lives.size(); i++) {
-        if (m.variables.get(i).solutionValue() > 1e-6) {
+        double x = programme.value(m.columns.get(i));
+        if (x > 1e-6) {
           used.add(m.lives.get(i));
+          trouble += x * pickCost * m.lives.get(i).leafPicks();
         }
       }
     }
     return new Result(
-        value,
-        mixed.stream().map(PickMix::plants).toList(),
+        programme.objective() - trouble + seedPoints,
+        mixed.stream().map(this::plants).toList(),
         used,
-        IntStream.range(0, programme.instance.calendar().bowls())
-            .mapToObj(programme.eating::lossPoints)
-            .toList());
+        IntStream.range(0, instance.calendar().bowls()).mapToObj(eating::lossPoints).toList());
   }
 
   private void optimise() {
-    MPSolver.ResultStatus status = programme.solver.solve();
-    if (status != MPSolver.ResultStatus.OPTIMAL) {
-      programme.solver.reset();
-      status = programme.solver.solve();
-    }
-    if (status != MPSolver.ResultStatus.OPTIMAL) {
-      throw new IllegalStateException("the picks could not be worked out: " + status);
+    if (!programme.solve(LinearProgramme.Change.COLUMNS)) {
+      throw new IllegalStateException("the picks could not be worked out");
     }
   }
 
   private boolean addBetter() {
-    Prices prices = programme.prices();
-    List<Double> duals = mixed.stream().map(m -> m.row.dualValue()).toList();
+    Prices prices = Prices.ofGrams(eating.gramPrices(), instance);
+    List<Double> duals = mixed.stream().map(m -> programme.dual(m.row)).toList();
     boolean added = false;
     for (int i = 0; i < mixed.size(); i++) {
       Mixed m = mixed.get(i);
-      Offer offer = prices.offer(m.skeleton.course());
+      Offer offer = prices.offer(m.skeleton.course(), pickCost);
       offer.only(m.skeleton);
       if (-m.graph.bestValue(offer) - duals.get(i) < IMPROVES) {
         added |= add(m, Life.lived(m.skeleton.course(), m.graph.bestPath(offer)));
@@ -152,12 +172,12 @@ final class PickMix implements AutoCloseable {
     return added;
   }
 
-  private static Plants plants(Mixed m) {
+  private Plants plants(Mixed m) {
     List<Double> grams = new ArrayList<>();
     for (int t = 0; t <= m.skeleton.end(); t++) {
       double sum = 0;
       for (int i = 0; i < m.lives.size(); i++) {
-        sum += m.variables.get(i).solutionValue() * m.lives.get(i).grams(t);
+        sum += programme.value(m.columns.get(i)) * m.lives.get(i).grams(t);
       }
       grams.add(sum / m.count);
     }

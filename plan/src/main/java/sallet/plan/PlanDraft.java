@@ -7,7 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import sallet.crop.SeedCount;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Writes whole plants out as a sowing plan: batches, seeds, pots, bowls. */
 final class PlanDraft {
@@ -30,9 +33,19 @@ final class PlanDraft {
             .toList();
   }
 
+  /**
+   * @param proven whether no plan of the grid is 0.1 g a bowl better, tidying apart
+   */
   SowingPlan write(
-      double bound, double seconds, List<String> steps, Prices prices, List<Course> courses) {
-    List<Sowing> sowings = sowings();
+      double bound,
+      boolean proven,
+      double seconds,
+      List<String> steps,
+      Optional<Prices> prices,
+      List<Course> courses) {
+    List<List<String>> pots = PotAssignment.of(lives, instance);
+    List<Sowing> sowings = sowings(pots);
+    List<Sowing> standing = standing(pots);
     Served served = Served.of(instance, lives);
     SowingPlan.Objective objective = objective(served, bound);
     TaskCalendar calendar = instance.calendar();
@@ -40,37 +53,34 @@ final class PlanDraft {
         calendar.from(),
         calendar.slots(),
         instance.margin(),
-        weeks(served, new Occupancy(instance, sowings)),
+        weeks(served, new Occupancy(instance, standing, sowings)),
+        standing,
         sowings,
+        new PicksNow(
+                instance, Stream.concat(standing.stream(), sowings.stream()).toList(), lives, pots)
+            .of(),
         objective,
-        new SowingPlan.SolverReport(status(objective), seconds, steps),
+        new SowingPlan.SolverReport(
+            lives.isEmpty() ? "empty" : proven ? "proven" : "good", seconds, steps),
         groups(),
-        marginals(prices),
+        prices.map(this::marginals).orElse(List.of()),
         new Notes(instance, courses).of(sowings));
   }
 
-  private String status(SowingPlan.Objective objective) {
-    if (lives.isEmpty()) {
-      return "empty";
-    }
-    double worth = Planner.WORTH_A_DIVE * instance.calendar().bowls();
-    return objective.value() - objective.gridBound() <= worth ? "proven" : "good";
-  }
-
-  private List<Sowing> sowings() {
-    List<List<String>> pots = PotAssignment.of(lives, instance.at());
+  private List<Sowing> sowings(List<List<String>> pots) {
     Map<String, List<Integer>> batches = new LinkedHashMap<>();
     for (int i = 0; i < lives.size(); i++) {
       Course c = lives.get(i).skeleton().course();
-      batches.computeIfAbsent(batchName(c), b -> new ArrayList<>()).add(i);
+      if (c.standing == Course.NEW) {
+        batches.computeIfAbsent(batchName(c), b -> new ArrayList<>()).add(i);
+      }
     }
     List<Sowing> sowings = new ArrayList<>();
     batches.forEach(
         (name, members) -> {
           Course c = lives.get(members.get(0)).skeleton().course();
           int plants = members.stream().mapToInt(i -> lives.get(i).count()).sum();
-          int cells =
-              Math.min(SeedCount.cellsFor(plants, c.rule.usableShare()), instance.at().cells());
+          int cells = Weights.batchCells(plants, c.rule, instance.at().cells());
           sowings.add(
               new Sowing(
                   name,
@@ -82,6 +92,67 @@ final class PlanDraft {
                   members.stream().map(i -> course(lives.get(i), pots.get(i))).toList()));
         });
     return sowings;
+  }
+
+  /** What becomes of the plants that stand already; those no life goes on with are cleared. */
+  private List<Sowing> standing(List<List<String>> pots) {
+    Map<String, List<Integer>> batches = new LinkedHashMap<>();
+    for (int s = 0; s < instance.standing().size(); s++) {
+      batches.computeIfAbsent(instance.standing().get(s).batch(), b -> new ArrayList<>()).add(s);
+    }
+    return batches.values().stream().map(groups -> standing(groups, pots)).toList();
+  }
+
+  private Sowing standing(List<Integer> groups, List<List<String>> pots) {
+    StandingPlants first = instance.standing().get(groups.get(0));
+    return new Sowing(
+        first.batch(),
+        first.sown(),
+        instance.crops().get(first.crop()).name(),
+        0,
+        0,
+        first.emergence(),
+        groups.stream().flatMap(s -> courses(s, pots).stream()).toList());
+  }
+
+  private List<Sowing.Course> courses(int s, List<List<String>> pots) {
+    StandingPlants plants = instance.standing().get(s);
+    List<Sowing.Course> own = new ArrayList<>();
+    List<String> left = new ArrayList<>(plants.pots());
+    for (int i = 0; i < lives.size(); i++) {
+      if (lives.get(i).skeleton().course().standing == s) {
+        own.add(course(lives.get(i), pots.get(i)));
+        left.removeAll(pots.get(i));
+      }
+    }
+    int gone = discarded(s);
+    if (gone > 0) {
+      own.add(cleared(plants, gone, left));
+    }
+    return own;
+  }
+
+  private int discarded(int s) {
+    int kept =
+        lives.stream()
+            .filter(l -> l.skeleton().course().standing == s)
+            .mapToInt(BlendedLife::count)
+            .sum();
+    return instance.standing().get(s).count() - kept;
+  }
+
+  private Sowing.Course cleared(StandingPlants plants, int count, List<String> pots) {
+    LocalDate today = instance.calendar().from();
+    return new Sowing.Course(
+        count,
+        plants.toNursery().orElse(today),
+        plants.toBench().orElse(today),
+        Math.max(0, plants.group()),
+        pots,
+        List.of(),
+        today,
+        false,
+        plants.standingGrams());
   }
 
   private String batchName(Course c) {
@@ -108,8 +179,8 @@ final class PlanDraft {
     }
     return new Sowing.Course(
         life.count(),
-        calendar.slot(c.nurserySlot),
-        calendar.slot(c.benchSlot),
+        plants(c).flatMap(StandingPlants::toNursery).orElse(calendar.slot(c.nurserySlot)),
+        plants(c).flatMap(StandingPlants::toBench).orElse(calendar.slot(c.benchSlot)),
         c.group,
         pots,
         picks,
@@ -118,17 +189,23 @@ final class PlanDraft {
         life.clearedGrams());
   }
 
+  private Optional<StandingPlants> plants(Course c) {
+    return c.standing == Course.NEW
+        ? Optional.empty()
+        : Optional.of(instance.standing().get(c.standing));
+  }
+
   private List<BowlWeek> weeks(Served served, Occupancy occupancy) {
     List<BowlWeek> weeks = new ArrayList<>();
     for (int w = 0; w < instance.calendar().bowls(); w++) {
       double demand = instance.calendar().demandGrams(w);
       double planned = served.kinds().get(w).stream().mapToDouble(BowlWeek.Kind::grams).sum();
-      boolean isShort = instance.reachable().get(w) && planned < (1 - SHORT_SHARE) * demand;
+      boolean isShort = instance.reachable(w) && planned < (1 - SHORT_SHARE) * demand;
       weeks.add(
           new BowlWeek(
               instance.calendar().bowl(w),
               demand,
-              instance.reachable().get(w),
+              instance.reachable(w),
               served.harvestGrams().get(w),
               planned,
               served.kinds().get(w),
@@ -140,16 +217,28 @@ final class PlanDraft {
   private SowingPlan.Objective objective(Served served, double bound) {
     double seeds =
         lives.stream()
+            .filter(l -> l.skeleton().course().standing == Course.NEW)
             .mapToDouble(l -> l.count() * Weights.seedsPerPot(l.skeleton().course().rule))
             .sum();
     double cleared = lives.stream().mapToDouble(l -> l.count() * l.clearedGrams()).sum();
-    double waste = served.wastedGrams() + cleared;
+    double discarded =
+        IntStream.range(0, instance.standing().size())
+            .mapToDouble(s -> discarded(s) * instance.standing().get(s).standingGrams())
+            .sum();
+    double waste = served.wastedGrams() + cleared + discarded;
+    int changes =
+        new Promises(instance)
+            .changes(
+                lives.stream()
+                    .collect(
+                        Collectors.toMap(BlendedLife::skeleton, BlendedLife::count, Integer::sum)));
     double value =
         Weights.SHORT * served.missingGrams()
             + Weights.WASTE * waste
             + Weights.ONE_KIND * served.excessGrams()
             + Weights.CARRIED * served.carriedGrams()
-            + Weights.SEED * seeds;
+            + Weights.SEED * seeds
+            + Weights.CHANGE * changes;
     return new SowingPlan.Objective(
         value,
         bound,
@@ -157,7 +246,8 @@ final class PlanDraft {
         waste,
         served.excessGrams(),
         served.carriedGrams(),
-        seeds);
+        seeds,
+        changes);
   }
 
   private List<SowingPlan.PotGroup> groups() {

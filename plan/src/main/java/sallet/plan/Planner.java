@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
 import sallet.crop.Catalogue;
-import sallet.crop.Crop;
 import sallet.household.Household;
+import sallet.plan.linear.LinearSolver;
 
 /** Makes a sowing plan. */
 public final class Planner {
@@ -18,6 +18,13 @@ public final class Planner {
   static final double WORTH_A_DIVE = 1;
 
   private static final long SEED = 1;
+  private static final int MOST_WEEKS = 52;
+  private static final String NO_NATIVE_SOLVER =
+      "The fast solver has no library for this system; the plan was found by the slower one in plain"
+          + " Java, so it may be less good for the time it took.";
+
+  private static final double LEAST_MARGIN = 0.5;
+  private static final double MOST_MARGIN = 2;
 
   private Planner() {}
 
@@ -29,7 +36,9 @@ public final class Planner {
    * @param from first day of the plan
    * @param weeks number of bowls, 1 to 52
    * @param margin factor on demand, 0.5 to 2
+   * @param present what there is on the first day
    * @param effort how long to think
+   * @param solver who solves the linear programmes
    */
   public record Request(
       Household household,
@@ -37,7 +46,31 @@ public final class Planner {
       LocalDate from,
       int weeks,
       double margin,
-      Effort effort) {}
+      Present present,
+      Effort effort,
+      LinearSolver solver) {
+    public Request {
+      if (weeks < 1 || weeks > MOST_WEEKS) {
+        throw new IllegalArgumentException(
+            "a plan has 1 to " + MOST_WEEKS + " weeks, not " + weeks);
+      }
+      if (!(margin >= LEAST_MARGIN && margin <= MOST_MARGIN)) {
+        throw new IllegalArgumentException(
+            "the margin is " + LEAST_MARGIN + " to " + MOST_MARGIN + ", not " + margin);
+      }
+    }
+
+    /** A plan from an empty bench. */
+    public Request(
+        Household household,
+        Catalogue catalogue,
+        LocalDate from,
+        int weeks,
+        double margin,
+        Effort effort) {
+      this(household, catalogue, from, weeks, margin, Present.NOTHING, effort, LinearSolver.NATIVE);
+    }
+  }
 
   /**
    * The plan.
@@ -59,27 +92,41 @@ public final class Planner {
   public static SowingPlan plan(
       Request request, Consumer<String> progress, BooleanSupplier cancelled) {
     Deadline clock = new Deadline(request.effort().linear(), cancelled);
-    Household household = request.household();
-    TaskCalendar calendar =
-        new TaskCalendar(household.eaters(), household.absences(), request.from(), request.weeks());
     progress.accept("Light and air of every pot");
-    Surroundings at = Question.surroundings(household, request.from(), calendar.days());
-    List<Crop> crops = Question.crops(household.crops(), request.catalogue());
-    NoAnswer.checkPlaces(household, crops, calendar);
-    List<Course> courses = Courses.all(crops, at, calendar);
-    int first = Courses.firstBowl(courses, calendar.bowls());
-    NoAnswer.checkReach(courses, first, calendar, at, crops);
-    Instance instance =
-        new Instance(
-            household,
-            crops,
-            calendar,
-            at,
-            request.margin(),
-            IntStream.range(0, calendar.bowls()).mapToObj(w -> w >= first).toList());
+    NoAnswer.checkPlaces(request.household());
+    return plan(request, Question.surroundings(request), clock, progress, cancelled);
+  }
+
+  /**
+   * The plan in light and air known already, for a household that is planned again and again.
+   *
+   * @param season the household's places over all days of the plan and of what stands already
+   * @param progress told one short line for each step
+   * @param cancelled asked often; once true the search ends
+   * @throws NoPlan when the question has no answer, with what would have to change
+   */
+  public static SowingPlan plan(
+      Request request, Season season, Consumer<String> progress, BooleanSupplier cancelled) {
+    Deadline clock = new Deadline(request.effort().linear(), cancelled);
+    NoAnswer.checkPlaces(request.household());
+    return plan(request, season.places(), clock, progress, cancelled);
+  }
+
+  private static SowingPlan plan(
+      Request request,
+      Surroundings at,
+      Deadline clock,
+      Consumer<String> progress,
+      BooleanSupplier cancelled) {
+    Instance asked = Question.of(request, at);
+    NoAnswer.checkQuestion(asked);
+    List<Course> courses = Courses.all(asked);
+    Instance instance = asked.reaching(courses);
+    NoAnswer.checkReach(courses, instance);
     progress.accept(String.format(Locale.ROOT, "%d ways to sow and move on", courses.size()));
     List<LifeGraph> graphs = courses.parallelStream().map(LifeGraph::new).toList();
-    return solve(instance, graphs, request.effort(), clock, cancelled, progress);
+    SowingPlan plan = solve(instance, graphs, request.effort(), clock, cancelled, progress);
+    return instance.solver() == request.solver() ? plan : plan.noting(NO_NATIVE_SOLVER);
   }
 
   private static SowingPlan solve(
@@ -97,45 +144,56 @@ public final class Planner {
             graphs.size(),
             graphs.stream().mapToLong(LifeGraph::nodes).sum(),
             clock.seconds()));
-    double[] cellsPerPlant =
-        instance.crops().stream()
-            .mapToDouble(
-                c -> Weights.cellsPerPlant(c.harvest().orElseThrow(), instance.at().cells()))
-            .toArray();
-    try (Master bounding = new Master(instance, graphs, cellsPerPlant, true);
-        Master exact = new Master(instance, graphs, cellsPerPlant, false)) {
-      LinearPlan.Result linear =
-          new LinearPlan(instance.calendar().bowls(), progress).solve(bounding, exact, clock);
+    try (Master exact = new Master(instance, graphs, false)) {
+      LinearPlan.Result linear = new LinearPlan(instance, graphs, progress).solve(exact, clock);
       steps.add(
           String.format(
               Locale.ROOT,
-              "fractions of plants: %s rounds, %d lives, bound %.0f, value %.0f, %.1f s",
+              "fractions of plants: %s rounds, %d lives, bound %.0f, value %.0f%s, %.1f s",
               linear.rounds(),
               exact.lives().size(),
               linear.bound(),
               linear.value(),
+              linear.converged() ? "" : " (out of time)",
               clock.seconds()));
-      Prices prices = exact.prices();
+      Optional<Prices> prices = linear.converged() ? Optional.of(exact.prices()) : Optional.empty();
+      WholePlan.Judge judge = new WholePlan.Judge(instance, graphs);
+      double worth = WORTH_A_DIVE * instance.calendar().bowls();
+      Deadline integer = new Deadline(effort.integer(), cancelled);
       WholePlants.Result whole =
-          new WholePlants(
-                  instance, graphs, cellsPerPlant, exact, new SplittableRandom(SEED), progress)
+          new WholePlants(instance, judge, exact, new SplittableRandom(SEED), progress)
               .solve(
+                  new Promises(instance).kept(graphs.stream().map(g -> g.course).toList()),
                   linear.bound(),
-                  WORTH_A_DIVE * instance.calendar().bowls(),
-                  new Deadline(effort.integer(), cancelled),
+                  worth,
+                  integer,
                   effort.dives());
       steps.add(
           String.format(
               Locale.ROOT,
               "whole plants: %d, %.0f points after %d dives, %.1f s",
-              whole.plants().stream().mapToInt(Plants::count).sum(),
-              whole.value(),
+              whole.plan().plants(),
+              whole.plan().value(),
               whole.dives(),
               clock.seconds()));
-      List<BlendedLife> lives = whole.plants().stream().map(BlendedLife::of).toList();
-      return new PlanDraft(instance, lives)
+      WholePlan tidy =
+          new Tidying(instance, judge, graphs, progress)
+              .of(whole.plan(), new Deadline(effort.tidying(), cancelled));
+      steps.add(
+          String.format(
+              Locale.ROOT,
+              "tidied: %d sowing days instead of %d, %d picks of leaves instead of %d, %.0f points,"
+                  + " %.1f s",
+              tidy.sowingDays(),
+              whole.plan().sowingDays(),
+              tidy.leafPicks(),
+              whole.plan().leafPicks(),
+              tidy.value(),
+              clock.seconds()));
+      return new PlanDraft(instance, tidy.mix().plants().stream().map(BlendedLife::of).toList())
           .write(
               linear.bound(),
+              whole.plan().value() - linear.bound() <= worth,
               clock.seconds(),
               steps,
               prices,

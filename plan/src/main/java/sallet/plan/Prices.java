@@ -1,19 +1,31 @@
 package sallet.plan;
 
+import java.util.Map;
+
 /** What a gram and a place are worth at the present solution of the linear plan (its duals). */
 final class Prices {
   private final double[][] gram;
   private final double[] cells;
   private final double[] nursery;
   private final double[][] pots;
+  private final double[] standing;
+  private final Map<Promises.Batch, Double> promises;
 
   /**
    * @param gram worth of an edible gram, by crop and bowl
    * @param cells cost of one cell for each slot
    * @param nursery cost of one nursery place for each slot
    * @param pots cost of one pot for each group and slot
+   * @param standing what one more plant of each standing group would cost
+   * @param promises what one more plant promised of a batch would cost
    */
-  Prices(double[][] gram, double[] cells, double[] nursery, double[][] pots) {
+  Prices(
+      double[][] gram,
+      double[] cells,
+      double[] nursery,
+      double[][] pots,
+      double[] standing,
+      Map<Promises.Batch, Double> promises) {
     this.gram = gram;
     this.cells = runningSum(cells);
     this.nursery = runningSum(nursery);
@@ -21,11 +33,26 @@ final class Prices {
     for (int g = 0; g < pots.length; g++) {
       this.pots[g] = runningSum(pots[g]);
     }
+    this.standing = standing.clone();
+    this.promises = Map.copyOf(promises);
   }
 
   /** Prices before anything was solved. */
   static Prices none() {
-    return new Prices(new double[0][], new double[0], new double[0], new double[0][]);
+    return new Prices(
+        new double[0][], new double[0], new double[0], new double[0][], new double[0], Map.of());
+  }
+
+  /** Prices of grams alone, for plants whose places are settled. */
+  static Prices ofGrams(double[][] gram, Instance instance) {
+    int slots = instance.calendar().slots().size();
+    return new Prices(
+        gram,
+        new double[slots],
+        new double[slots],
+        new double[instance.at().groups().size()][slots],
+        new double[instance.standing().size()],
+        Map.of());
   }
 
   private static double[] runningSum(double[] perSlot) {
@@ -53,26 +80,37 @@ final class Prices {
 
   /** What the prices mean to the plants of a course. */
   Offer offer(Course course) {
-    return new Offer(course, gram[course.cropIndex], pots[course.group]);
+    return offer(course, 0);
   }
 
-  /** Cost of a course up to its first bowl: seeds, cells, nursery and pot. */
-  double entryCost(Course c, double cellsPerPlant) {
+  /** The same when each pick of leaves costs points for the trouble. */
+  Offer offer(Course course, double pickCost) {
+    return new Offer(course, gram[course.cropIndex], pots[course.group], pickCost);
+  }
+
+  /**
+   * Cost of a course up to its first bowl: seeds, cells, nursery and pot; less what it would cost
+   * to have one more such plant where their number is given.
+   */
+  double entryCost(Course c) {
     double[] pot = pots[c.group];
-    return Weights.seeds(c.rule)
-        + cellsPerPlant * (cells[c.nurserySlot] - cells[c.sowSlot])
+    return c.seedPoints()
+        + c.cellsPerPlant * (cells[c.nurserySlot] - cells[c.sowSlot])
         + nursery[c.benchSlot]
         - nursery[c.nurserySlot]
         + pot[c.bowlSlot[0]]
-        - pot[c.benchSlot];
+        - pot[c.benchSlot]
+        - (c.standing == Course.NEW
+            ? promises.getOrDefault(Promises.Batch.of(c), 0.0)
+            : standing[c.standing]);
   }
 
   /** Reduced cost of a life; below zero it would improve the linear plan. */
-  double reducedCost(Life life, double cellsPerPlant) {
+  double reducedCost(Life life) {
     Course c = life.course();
     double[] pot = pots[c.group];
     double cost =
-        entryCost(c, cellsPerPlant)
+        entryCost(c)
             + pot[life.endSlot()]
             - pot[c.bowlSlot[0]]
             + Weights.WASTE * life.clearedGrams();

@@ -1,11 +1,17 @@
 package sallet.plan;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
 import sallet.crop.PlaceDays;
@@ -32,45 +38,122 @@ final class Question {
 
   private Question() {}
 
-  /** The crops wanted, or all that can be planned, without those avoided. */
-  static List<Crop> crops(CropWishes wishes, Catalogue catalogue) {
-    List<Crop> avoided = wishes.avoid().stream().flatMap(n -> catalogue.find(n).stream()).toList();
-    List<Crop> wanted =
-        wishes.want().isEmpty()
-            ? catalogue.all()
-            : wishes.want().stream().flatMap(n -> catalogue.find(n).stream()).distinct().toList();
-    return wanted.stream().filter(Crop::plannable).filter(c -> !avoided.contains(c)).toList();
+  /** What the places offer from before the oldest standing plant was sown to the last bowl. */
+  static Surroundings surroundings(Planner.Request request) {
+    LocalDate first =
+        request.present().plants().stream()
+            .map(Present.Plants::sown)
+            .min(Comparator.naturalOrder())
+            .filter(day -> day.isBefore(request.from()))
+            .orElse(request.from());
+    return surroundings(request.household(), first, calendar(request));
   }
 
-  /** Light, air and sites of the nursery and of up to three groups of pots. */
-  static Surroundings surroundings(Household household, LocalDate from, int days) {
-    HourlyLight bench = RoomLight.atPots(household, from, days);
+  private static TaskCalendar calendar(Planner.Request request) {
+    Household household = request.household();
+    return new TaskCalendar(
+        household.eaters(), household.absences(), request.from(), request.weeks());
+  }
+
+  /** The question a request asks, before it is known which bowls anything can serve. */
+  static Instance of(Planner.Request request, Surroundings at) {
+    Household household = request.household();
+    Present present = request.present();
+    TaskCalendar calendar = calendar(request);
+    List<Crop> sowable = crops(household.crops(), request.catalogue());
+    List<Crop> crops =
+        Stream.concat(
+                sowable.stream(),
+                present.plants().stream().flatMap(p -> request.catalogue().find(p.crop()).stream()))
+            .filter(Crop::plannable)
+            .distinct()
+            .map(c -> learned(c, present))
+            .toList();
+    List<String> names = crops.stream().map(Crop::name).toList();
+    List<StandingPlants> standing = StandingPlants.of(present, crops, at, request.from());
+    return new Instance(
+        household,
+        crops,
+        sowable.size(),
+        calendar,
+        at,
+        standing,
+        takenCells(present, calendar),
+        names.stream().map(n -> present.inHandGrams().getOrDefault(n, 0.0)).toList(),
+        present.promises(),
+        names.stream().map(n -> present.growthFactors().getOrDefault(n, VIGOUR)).toList(),
+        request.margin(),
+        0,
+        request.solver().usable());
+  }
+
+  private static Crop learned(Crop crop, Present present) {
+    Double share = present.usableShares().get(crop.name());
+    return share == null ? crop : crop.withUsableShare(share);
+  }
+
+  private static List<Integer> takenCells(Present present, TaskCalendar calendar) {
+    int[] taken = new int[calendar.slots().size()];
+    Set<String> counted = new HashSet<>();
+    for (Present.Plants p : present.plants()) {
+      if (p.toNursery().isEmpty() && p.toBench().isEmpty() && counted.add(p.batch())) {
+        int until = calendar.slotFrom(p.emergence().plusDays(1));
+        for (int i = 0; i < (until < 0 ? taken.length : until); i++) {
+          taken[i] += p.cells();
+        }
+      }
+    }
+    return Arrays.stream(taken).boxed().toList();
+  }
+
+  /** The crops wanted, or all that can be planned, without those avoided. */
+  static List<Crop> crops(CropWishes wishes, Catalogue catalogue) {
+    return catalogue.wanted(wishes);
+  }
+
+  /**
+   * Light, air and sites of the nursery and of up to three groups of pots.
+   *
+   * @param first first day whose light is wanted, not after the first of the plan
+   */
+  static Surroundings surroundings(Household household, LocalDate first, TaskCalendar calendar) {
+    int before = (int) ChronoUnit.DAYS.between(first, calendar.from());
+    return surroundings(household, first, before, before + calendar.days());
+  }
+
+  /**
+   * The same for days without a calendar.
+   *
+   * @param before days before those by whose light pots are grouped
+   * @param days all days
+   */
+  static Surroundings surroundings(Household household, LocalDate first, int before, int days) {
+    HourlyLight bench = RoomLight.atPots(household, first, days);
     Nursery n = household.nursery();
     PlaceDays nursery =
-        RoomDays.inNursery(RoomLight.inNursery(household, from, days), n, household.room().air());
+        RoomDays.inNursery(RoomLight.inNursery(household, first, days), n, household.room().air());
     List<Double> sites =
         PotSites.siteCm2(household.bench()).stream()
             .map(site -> Math.min(site, WIDEST_PLANT_CM2))
             .toList();
     List<PotLight> pots = new ArrayList<>();
     for (int i = 0; i < sites.size(); i++) {
-      pots.add(new PotLight(i, meanDliMol(bench, i), sites.get(i)));
+      pots.add(new PotLight(i, meanDliMol(bench, i, before), sites.get(i)));
     }
     List<Surroundings.Group> groups =
         groups(pots).stream().map(g -> group(household, bench, g)).toList();
     return new Surroundings(
-        VIGOUR,
         nursery,
         n.cellAreaCm2(),
         n.placeAreaCm2(),
-        nursery.meanC(0),
+        nursery.meanC(before),
         n.cells(),
         n.places(),
         groups);
   }
 
-  private static double meanDliMol(HourlyLight light, int place) {
-    return IntStream.range(0, light.days())
+  private static double meanDliMol(HourlyLight light, int place, int from) {
+    return IntStream.range(from, light.days())
         .mapToDouble(d -> light.dliMol(place, d))
         .average()
         .orElse(0);
@@ -137,10 +220,10 @@ final class Question {
   }
 
   /** Day the seedlings of a sowing are expected, or empty where the crop does not come up. */
-  static java.util.Optional<LocalDate> emergence(Crop crop, LocalDate sown, double cellMeanC) {
+  static Optional<LocalDate> emergence(Crop crop, LocalDate sown, double cellMeanC) {
     OptionalDouble days = crop.germination().daysAt(cellMeanC);
     return days.isPresent()
-        ? java.util.Optional.of(sown.plusDays((long) Math.ceil(days.getAsDouble() - 1e-9)))
-        : java.util.Optional.empty();
+        ? Optional.of(sown.plusDays((long) Math.ceil(days.getAsDouble() - 1e-9)))
+        : Optional.empty();
   }
 }

@@ -1,11 +1,9 @@
 package sallet.plan;
 
-import com.google.ortools.linearsolver.MPConstraint;
-import com.google.ortools.linearsolver.MPSolver;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
+import sallet.plan.linear.LinearProgramme;
 
 /**
  * The best way to eat what the plants really give: the same rows as the plan's, with the harvest
@@ -30,34 +28,19 @@ record Served(
   private static final double TRACE_G = 0.05;
 
   static Served of(Instance instance, List<BlendedLife> lives) {
-    int crops = instance.crops().size();
-    int bowls = instance.calendar().bowls();
-    double[][] harvest = new double[crops][bowls];
+    double[][] harvest = Eating.inHand(instance);
     for (BlendedLife life : lives) {
       Course c = life.skeleton().course();
       for (int t = 0; t < life.gramsEach().size(); t++) {
         harvest[c.cropIndex][c.bowls[t]] += life.count() * life.gramsEach().get(t);
       }
     }
-    MPSolver solver = Objects.requireNonNull(MPSolver.createSolver("GLOP"));
-    try {
-      MPConstraint[][] supply = new MPConstraint[crops][bowls];
-      for (int k = 0; k < crops; k++) {
-        for (int w = 0; w < bowls; w++) {
-          if (harvest[k][w] > 0) {
-            supply[k][w] = solver.makeConstraint(-harvest[k][w], -harvest[k][w]);
-          }
-        }
-      }
-      Eating eating = new Eating(instance, solver, supply);
-      solver.objective().setMinimization();
-      MPSolver.ResultStatus status = solver.solve();
-      if (status != MPSolver.ResultStatus.OPTIMAL) {
-        throw new IllegalStateException("the harvest could not be shared out: " + status);
+    try (LinearProgramme programme = instance.solver().programme()) {
+      Eating eating = new Eating(instance, programme, harvest);
+      if (!programme.solve(LinearProgramme.Change.COLUMNS)) {
+        throw new IllegalStateException("the harvest could not be shared out");
       }
       return read(instance, eating, harvest);
-    } finally {
-      solver.delete();
     }
   }
 

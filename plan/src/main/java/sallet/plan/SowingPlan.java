@@ -2,6 +2,7 @@ package sallet.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A sowing plan for one household.
@@ -10,11 +11,15 @@ import java.util.List;
  * @param taskDays every date with hand work, in order
  * @param margin factor on demand the plan was made for
  * @param weeks one entry for each bowl day, in order
- * @param sowings batches in order of date
+ * @param standing batches that stand already and what becomes of their plants; seeds and cells are
+ *     0
+ * @param sowings new batches in order of date
+ * @param picksNow what to take from which pot at the first bowl, when that is within a week
  * @param objective what the plan costs, in grams of missing salad times ten
  * @param solver how it was found
  * @param groups groups of pots with nearly equal light and site
- * @param marginals what one more of each place would bring, most first
+ * @param marginals what one more of each place would bring, most first; empty when the search had
+ *     no time to find out
  * @param notes sentences the grower should know: whose climate was taken, which wanted crops are
  *     not sown and why
  */
@@ -23,7 +28,9 @@ public record SowingPlan(
     List<LocalDate> taskDays,
     double margin,
     List<BowlWeek> weeks,
+    List<Sowing> standing,
     List<Sowing> sowings,
+    List<PickNow> picksNow,
     Objective objective,
     SolverReport solver,
     List<PotGroup> groups,
@@ -32,11 +39,55 @@ public record SowingPlan(
   public SowingPlan {
     taskDays = List.copyOf(taskDays);
     weeks = List.copyOf(weeks);
+    standing = List.copyOf(standing);
+    picksNow = List.copyOf(picksNow);
     sowings = List.copyOf(sowings);
     groups = List.copyOf(groups);
     marginals = List.copyOf(marginals);
     notes = List.copyOf(notes);
   }
+
+  /** All batches: those that stand already, then the new ones. */
+  public List<Sowing> batches() {
+    return Stream.concat(standing.stream(), sowings.stream()).toList();
+  }
+
+  /** The same plan with one more note. */
+  SowingPlan noting(String note) {
+    return new SowingPlan(
+        from,
+        taskDays,
+        margin,
+        weeks,
+        standing,
+        sowings,
+        picksNow,
+        objective,
+        solver,
+        groups,
+        marginals,
+        Stream.concat(notes.stream(), Stream.of(note)).toList());
+  }
+
+  /**
+   * Advice for one pot at the next bowl.
+   *
+   * @param date bowl day
+   * @param place name of the pot
+   * @param batch batch of its plant
+   * @param crop catalogue name
+   * @param grams edible grams to take
+   * @param lift whether the whole plant is taken
+   * @param why the reason, a clause
+   */
+  public record PickNow(
+      LocalDate date,
+      String place,
+      String batch,
+      String crop,
+      double grams,
+      boolean lift,
+      String why) {}
 
   /**
    * What one more place would bring, from the duals of the plan with fractions of plants: right for
@@ -71,6 +122,7 @@ public record SowingPlan(
    * @param oneKindGrams grams of one kind above its share of the bowl
    * @param carriedGrams grams eaten a week after the pick
    * @param seeds seeds the weights count (expected, not rounded)
+   * @param changes plants sown more or fewer than the last plan promised
    */
   public record Objective(
       double value,
@@ -79,7 +131,8 @@ public record SowingPlan(
       double wasteGrams,
       double oneKindGrams,
       double carriedGrams,
-      double seeds) {
+      double seeds,
+      int changes) {
 
     /** Grams of bowl that could at most still be gained on the decision grid. */
     public double gapGrams() {

@@ -1,12 +1,15 @@
 package sallet.plan;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import sallet.crop.PlaceDays;
+import sallet.crop.Stay;
 
 /**
  * What the places of a household offer over the days of a plan.
  *
- * @param vigour household factor on assimilation
  * @param nursery the nursery shelf, cells and places alike
  * @param cellCm2 site of one cell, cm²
  * @param placeCm2 site of one nursery place, cm²
@@ -16,7 +19,6 @@ import sallet.crop.PlaceDays;
  * @param groups the groups of pots
  */
 record Surroundings(
-    double vigour,
     PlaceDays nursery,
     double cellCm2,
     double placeCm2,
@@ -26,6 +28,38 @@ record Surroundings(
     List<Group> groups) {
   Surroundings {
     groups = List.copyOf(groups);
+  }
+
+  /** The stays of a plant: cell, nursery place and a pot of a group. */
+  List<Stay> stays(LocalDate sown, LocalDate toNursery, LocalDate toBench, int group) {
+    Group pots = groups.get(group);
+    return List.of(
+        new Stay(sown, nursery, cellCm2),
+        new Stay(toNursery, nursery, placeCm2),
+        new Stay(toBench, pots.days(), pots.siteCm2()));
+  }
+
+  /** The same with other numbers of cells and nursery places. */
+  Surroundings holding(int otherCells, int otherPlaces) {
+    return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, otherCells, otherPlaces, groups);
+  }
+
+  /** The same with one more pot in a group. */
+  Surroundings withPot(int group) {
+    List<Group> more = new ArrayList<>(groups);
+    Group old = groups.get(group);
+    List<String> pots = new ArrayList<>(old.pots());
+    pots.add("one more");
+    more.set(group, new Group(pots, old.days(), old.siteCm2(), old.meanDliMol()));
+    return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, cells, places, more);
+  }
+
+  /** The group a pot belongs to, or -1. */
+  int groupOf(String pot) {
+    return IntStream.range(0, groups.size())
+        .filter(g -> groups.get(g).pots().contains(pot))
+        .findFirst()
+        .orElse(-1);
   }
 
   /**

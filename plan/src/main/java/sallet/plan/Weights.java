@@ -25,8 +25,8 @@ final class Weights {
   /** A seed sown. */
   static final double SEED = 5;
 
-  /** Largest number of plants in one sowing for which the cells are reckoned. */
-  private static final int LARGEST_BATCH = 24;
+  /** A plant sown more or fewer than the last plan promised for the coming two weeks. */
+  static final double CHANGE = 10;
 
   /** Points for the seeds of one pot's plants. */
   static double seeds(HarvestRule rule) {
@@ -39,14 +39,20 @@ final class Weights {
   }
 
   /**
-   * Cells to reckon for one plant so that the whole cells of any batch size are covered, never more
-   * than the household has.
+   * Fewest cells a plant can take in any whole batch the household has cells for: the plan with
+   * fractions counts with these, so that no whole plan takes fewer.
    */
   static double cellsPerPlant(HarvestRule rule, int cells) {
-    double most = 0;
-    for (int k = 1; k <= LARGEST_BATCH; k++) {
-      most = Math.max(most, SeedCount.cellsFor(k, rule.usableShare()) / (double) k);
+    double least = cells;
+    for (int k = 1; k <= cells && batchCells(k, rule, cells) <= cells; k++) {
+      least = Math.min(least, batchCells(k, rule, cells) / (double) k);
     }
-    return Math.min(most, cells);
+    return least;
+  }
+
+  /** Cells for a batch of plants; a household with too few for one plant sows all it has. */
+  static int batchCells(int plants, HarvestRule rule, int cells) {
+    int wanted = plants == 0 ? 0 : SeedCount.cellsFor(plants, rule.usableShare());
+    return plants == 1 ? Math.min(wanted, cells) : wanted;
   }
 }

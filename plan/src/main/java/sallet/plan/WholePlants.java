@@ -3,7 +3,6 @@ package sallet.plan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +23,8 @@ final class WholePlants {
 
   /** A fraction above this is made whole at once. */
   private static final double NEARLY_WHOLE = 0.8;
+
+  private static final double HALF = 0.5;
 
   /** New lives are looked for once in so many steps: each time costs the solver its last basis. */
   private static final int STEPS_PER_PRICING = 60;
@@ -47,69 +48,64 @@ final class WholePlants {
   private static final double SMALL_LOSS = 5;
 
   /**
-   * @param value points
-   * @param plants whole plants and the grams to take from them
+   * @param plan the best found
    * @param dives how many dives were made
    */
-  record Result(double value, List<Plants> plants, int dives) {}
+  record Result(WholePlan plan, int dives) {}
 
   private final Instance instance;
-  private final Map<Course, LifeGraph> graphs = new HashMap<>();
-  private final double[] cellsPerPlant;
+  private final WholePlan.Judge judge;
   private final Master master;
   private final Consumer<String> progress;
   private final RandomGenerator random;
   private int dives;
 
-  /** Whole plants of each skeleton with their best picks. */
-  private record Choice(Map<Life.Skeleton, Integer> counts, PickMix.Result mix) {
-    double value() {
-      return mix.value();
-    }
-  }
-
   WholePlants(
       Instance instance,
-      List<LifeGraph> graphs,
-      double[] cellsPerPlant,
+      WholePlan.Judge judge,
       Master master,
       RandomGenerator random,
       Consumer<String> progress) {
     this.instance = instance;
-    graphs.forEach(g -> this.graphs.put(g.course, g));
-    this.cellsPerPlant = cellsPerPlant;
+    this.judge = judge;
     this.master = master;
     this.random = random;
     this.progress = progress;
   }
 
   /**
+   * @param kept plants the last plan meant to have; the search begins with them
    * @param bound no plan costs less; the search ends when it is nearly reached
    * @param worth points not worth another dive
    * @param most most dives
    */
-  Result solve(double bound, double worth, Deadline deadline, int most) {
-    Choice nothing = withPicks(Map.of());
-    Choice best = dive(Map.of(), nothing, deadline).orElse(nothing);
+  Result solve(
+      Map<Life.Skeleton, Integer> kept, double bound, double worth, Deadline deadline, int most) {
+    WholePlan nothing = withPicks(Map.of());
+    WholePlan atHand = kept.isEmpty() ? nothing : judge.of(kept, master.lives(), 0).orElse(nothing);
+    WholePlan best =
+        dive(Map.of(), nothing, deadline)
+            .filter(first -> first.value() < atHand.value())
+            .orElse(atHand);
     tell(best);
     while (dives < most && !deadline.over() && best.value() - bound > worth) {
-      Optional<Choice> found =
+      Optional<WholePlan> found =
           dive(random.nextDouble() < THINNING ? thinned(best) : cleared(best), best, deadline);
       if (found.isPresent() && found.get().value() < best.value() - 1e-6) {
         best = found.get();
         tell(best);
       }
     }
-    return new Result(best.value(), best.mix().plants(), dives);
+    return new Result(best, dives);
   }
 
-  private void tell(Choice best) {
+  private void tell(WholePlan best) {
     progress.accept(
         String.format(Locale.ROOT, "Whole plants, dive %d: %.0f points", dives, best.value()));
   }
 
   /** A choice without a few of the plants that are picked around a loss. */
-  private Map<Life.Skeleton, Integer> thinned(Choice choice) {
+  private Map<Life.Skeleton, Integer> thinned(WholePlan choice) {
     int bowl = lossyBowl(choice.mix().lossByBowl());
     int reach = random.nextInt(LONGEST_REACH + 1);
     List<Life.Skeleton> near = new ArrayList<>();
@@ -132,7 +128,7 @@ final class WholePlants {
   }
 
   /** A choice without the plants that are picked in a stretch of weeks around a loss. */
-  private Map<Life.Skeleton, Integer> cleared(Choice choice) {
+  private Map<Life.Skeleton, Integer> cleared(WholePlan choice) {
     int length = random.nextInt(SHORTEST_STRETCH, LONGEST_STRETCH + 1);
     int first = lossyBowl(choice.mix().lossByBowl()) - random.nextInt(length);
     Map<Life.Skeleton, Integer> kept = new LinkedHashMap<>();
@@ -164,17 +160,21 @@ final class WholePlants {
    * Whole plants around those kept; empty when it cannot become better than the plan at hand, or
    * the time is over.
    */
-  private Optional<Choice> dive(
-      Map<Life.Skeleton, Integer> kept, Choice atHand, Deadline deadline) {
+  private Optional<WholePlan> dive(
+      Map<Life.Skeleton, Integer> kept, WholePlan atHand, Deadline deadline) {
     dives++;
     Map<Life.Skeleton, Integer> counts = new LinkedHashMap<>(kept);
-    FreePlaces free = new FreePlaces(instance, cellsPerPlant);
+    FreePlaces free = new FreePlaces(instance);
     counts.forEach(free::take);
     master.holdOnly(counts);
     boolean first = atHand.counts().isEmpty();
     for (int step = first ? 1 : random.nextInt(STEPS_PER_PRICING); master.solve(); step++) {
       if (!first && (master.value() >= atHand.value() || deadline.over())) {
         return Optional.empty();
+      }
+      if (first && deadline.over()) {
+        round(counts, free);
+        return Optional.of(withPicks(counts));
       }
       if (step % STEPS_PER_PRICING == 0) {
         master.addBetter();
@@ -226,15 +226,22 @@ final class WholePlants {
     return raised;
   }
 
-  private Choice withPicks(Map<Life.Skeleton, Integer> counts) {
-    Map<Life.Skeleton, List<Life>> known = new HashMap<>();
-    for (Life life : master.lives()) {
-      if (counts.containsKey(life.skeleton())) {
-        known.computeIfAbsent(life.skeleton(), s -> new ArrayList<>()).add(life);
-      }
-    }
-    PickMix.Result mix = PickMix.of(instance, graphs, counts, known);
-    mix.lives().forEach(master::add);
-    return new Choice(counts, mix);
+  /** Makes all that is half a plant or more whole at once: the time is over. */
+  private void round(Map<Life.Skeleton, Integer> counts, FreePlaces free) {
+    master
+        .plants()
+        .forEach(
+            (s, x) -> {
+              while (x - counts.getOrDefault(s, 0) >= HALF && free.fits(s)) {
+                free.take(s, 1);
+                counts.merge(s, 1, Integer::sum);
+              }
+            });
+  }
+
+  private WholePlan withPicks(Map<Life.Skeleton, Integer> counts) {
+    WholePlan plan = judge.of(counts, master.lives(), 0).orElseThrow();
+    plan.mix().lives().forEach(master::add);
+    return plan;
   }
 }

@@ -9,7 +9,6 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sallet.crop.Catalogue;
-import sallet.crop.Crop;
 import sallet.household.Household;
 
 /** The graph of a life against every single way to live it. */
@@ -20,11 +19,11 @@ class LifeGraphTest {
   @BeforeAll
   static void courses() {
     Household household = Households.bench(240, List.of(), List.of());
-    TaskCalendar calendar = new TaskCalendar(household.eaters(), List.of(), Households.START, 14);
-    Surroundings at = Question.surroundings(household, Households.START, calendar.days());
-    List<Crop> crops = Question.crops(household.crops(), Catalogue.builtIn());
+    Planner.Request request =
+        new Planner.Request(household, Catalogue.builtIn(), Households.START, 14, 1, Effort.USUAL);
+    Instance instance = Question.of(request, Question.surroundings(request));
     COURSES.addAll(
-        Courses.all(crops, at, calendar).stream()
+        Courses.all(instance).stream()
             .filter(c -> c.bowls.length >= 2 && c.bowls.length <= LONGEST_LIFE_BOWLS)
             .toList());
   }
@@ -95,7 +94,7 @@ class LifeGraphTest {
 
   private static double bestOfAll(Course course, Offer offer, byte[] choices, int t) {
     double best = Double.NEGATIVE_INFINITY;
-    for (byte end : new byte[] {Picks.LIFT, Picks.PICK_AND_CLEAR, Picks.CLEAR}) {
+    for (byte end : new byte[] {Picks.LIFT, Picks.CLEAR}) {
       choices[t] = end;
       Life life = Life.lived(course, new Picks(java.util.Arrays.copyOf(choices, t + 1)));
       best = Math.max(best, worth(life, offer));

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import sallet.crop.Catalogue;
 import sallet.household.Absence;
+import sallet.plan.linear.LinearSolver;
 
 /**
- * Times the planner; run by hand with grams a bowl, number of crops, number of bowls and seconds.
+ * Times the planner; run by hand with grams a bowl, number of crops, number of bowls, seconds and
+ * solver.
  */
 final class PlannerTiming {
   private static final List<String> CROPS =
@@ -45,7 +47,9 @@ final class PlannerTiming {
                 Households.START,
                 weeks,
                 1,
-                Effort.within(Duration.ofMillis(Math.round(1000 * seconds)))),
+                Present.NOTHING,
+                Effort.within(Duration.ofMillis(Math.round(1000 * seconds))),
+                args.length > 4 ? LinearSolver.valueOf(args[4]) : LinearSolver.NATIVE),
             System.err::println);
     double demand = plan.weeks().stream().mapToDouble(BowlWeek::demandGrams).sum();
     System.out.printf(
@@ -69,7 +73,7 @@ final class PlannerTiming {
                     w.harvestGrams(),
                     w.kinds(),
                     w.fullPlaces()));
-    if (args.length > 4) {
+    if (args.length > 5) {
       plan.sowings().forEach(System.out::println);
     }
   }

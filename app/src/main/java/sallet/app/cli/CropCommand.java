@@ -1,19 +1,13 @@
 package sallet.app.cli;
 
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import sallet.app.file.Fault;
 import sallet.app.file.HouseholdFile;
-import sallet.app.file.HouseholdReader;
+import sallet.app.report.crop.CropFiles;
 import sallet.app.report.crop.CropJson;
 import sallet.app.report.crop.CropReport;
 import sallet.app.report.crop.CropText;
@@ -31,12 +25,7 @@ import sallet.household.Pot;
         "%nWithout --crop it compares all crops; with it, it tells one in full: days, grams, risks.",
     sortOptions = false,
     mixinStandardHelpOptions = true)
-final class CropCommand implements Callable<Integer> {
-  private final Terminal terminal;
-
-  @Parameters(paramLabel = "FILE", description = "The household file (YAML).")
-  private String file = "";
-
+final class CropCommand extends HouseholdCommand {
   @Option(
       names = "--crop",
       paramLabel = "NAME",
@@ -55,46 +44,26 @@ final class CropCommand implements Callable<Integer> {
       description = "The pot to reckon for. Default: the pot of middle light.")
   private @Nullable String place;
 
-  @Option(names = "--json", description = "Print JSON instead of text, faults too.")
-  private boolean json;
-
   CropCommand(Terminal terminal) {
-    this.terminal = terminal;
+    super(terminal);
   }
 
   @Override
-  public Integer call() {
-    Answer answer = new Answer(terminal, json);
-    CallReader call = new CallReader();
+  Work options(CallReader call, Optional<HouseholdFile.Good> file) {
     Optional<LocalDate> given = Optional.ofNullable(sow).flatMap(t -> call.date("--sow", t));
-    HouseholdFile read = read();
-    List<Fault> faults = new ArrayList<>();
-    if (!(read instanceof HouseholdFile.Good good)) {
-      faults.addAll(call.faults());
-      faults.addAll(((HouseholdFile.Faulty) read).faults());
-      return answer.refuse(ExitStatus.WRONG_INPUT, file, faults).code();
-    }
     Optional<Crop> one =
-        Optional.ofNullable(crop).flatMap(name -> crop(call, good.catalogue(), name));
+        file.flatMap(
+            good -> Optional.ofNullable(crop).flatMap(n -> crop(call, good.catalogue(), n)));
     Optional<Integer> pot =
-        Optional.ofNullable(place).flatMap(name -> pot(call, good.household(), name));
-    if (!call.faults().isEmpty()) {
-      return answer.refuse(ExitStatus.WRONG_INPUT, file, call.faults()).code();
-    }
-    LocalDate sown = given.orElseGet(() -> clockDate(good.household()));
-    CropReport report = ForecastCrops.of(good.household(), good.catalogue(), sown, one, pot);
-    terminal.out().print(json ? CropJson.of(report) : CropText.of(report));
-    terminal.out().flush();
-    return ExitStatus.DONE.code();
-  }
-
-  private HouseholdFile read() {
-    try {
-      return new HouseholdReader(Catalogue.builtIn()).read(Path.of(file));
-    } catch (InvalidPathException e) {
-      return new HouseholdFile.Faulty(
-          List.of(new Fault("", 0, "this is not a file name; check it for odd signs")));
-    }
+        file.flatMap(
+            good -> Optional.ofNullable(place).flatMap(n -> pot(call, good.household(), n)));
+    return good -> {
+      LocalDate sown = given.orElseGet(() -> today(good.household(), "--sow"));
+      CropReport report = ForecastCrops.of(good.household(), good.catalogue(), sown, one, pot);
+      return tell(
+          new Report(
+              () -> CropText.of(report), () -> CropJson.of(report), () -> CropFiles.of(report)));
+    };
   }
 
   private static Optional<Crop> crop(CallReader call, Catalogue catalogue, String name) {
@@ -121,11 +90,5 @@ final class CropCommand implements Callable<Integer> {
         "\"%s\" is no pot of your bench; the first is %s, the last %s"
             .formatted(name, names.get(0), names.get(names.size() - 1)));
     return Optional.empty();
-  }
-
-  private LocalDate clockDate(Household household) {
-    LocalDate date = LocalDate.now(terminal.clock().withZone(household.place().timeZone()));
-    terminal.err().println("Today is " + date + " by the clock; --sow sets another day.");
-    return date;
   }
 }

@@ -1,30 +1,23 @@
 package sallet.app.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import sallet.app.file.Fault;
 import sallet.app.file.HouseholdFile;
-import sallet.app.file.HouseholdReader;
+import sallet.app.file.PlanFile;
 import sallet.app.report.light.LightFiles;
 import sallet.app.report.light.LightJson;
 import sallet.app.report.light.LightReport;
 import sallet.app.report.light.LightText;
+import sallet.app.use.CropLight;
 import sallet.app.use.ShowLight;
-import sallet.crop.Catalogue;
 import sallet.household.Household;
 import sallet.household.Pot;
 import sallet.light.LightTarget;
@@ -36,13 +29,8 @@ import sallet.light.LightTarget;
     description = "%nReads a household file and prints the year's light, or one day's with --date.",
     sortOptions = false,
     mixinStandardHelpOptions = true)
-final class LightCommand implements Callable<Integer> {
+final class LightCommand extends HouseholdCommand {
   private static final Pattern QUESTION = Pattern.compile("(.+)@(\\d{1,2})");
-
-  private final Terminal terminal;
-
-  @Parameters(paramLabel = "FILE", description = "The household file (YAML).")
-  private String file = "";
 
   @Option(
       names = "--date",
@@ -58,9 +46,16 @@ final class LightCommand implements Callable<Integer> {
   @Option(
       names = "--target",
       paramLabel = "N",
-      defaultValue = "14",
-      description = "Light wanted, 1 to 40 mol/m² a day. Default: ${DEFAULT-VALUE}.")
-  private String target = "";
+      description =
+          "Light wanted in every pot, 1 to 40 mol/m² a day. Default: what the crops you want need,"
+              + " the brightest pots for the most demanding.")
+  private @Nullable String target;
+
+  @Option(
+      names = "--plan",
+      paramLabel = "FILE",
+      description = "Aim at what a plan (as plan --json prints it) puts into each pot.")
+  private @Nullable String plan;
 
   @Option(
       names = "--longest-day",
@@ -75,53 +70,42 @@ final class LightCommand implements Callable<Integer> {
       description = "Tell how a pot's light comes about in an hour, like A1@12.")
   private @Nullable String explain;
 
-  @Option(names = "--json", description = "Print JSON instead of text, faults too.")
-  private boolean json;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Also write a page, JSON and a table of days into this folder.")
-  private @Nullable String out;
-
   LightCommand(Terminal terminal) {
-    this.terminal = terminal;
+    super(terminal);
   }
 
   @Override
-  public Integer call() {
-    Answer answer = new Answer(terminal, json);
-    CallReader call = new CallReader();
-    LightTarget wanted =
-        new LightTarget(
-            call.number("--target", target, 1, 40), call.number("--longest-day", longest, 8, 24));
+  Work options(CallReader call, Optional<HouseholdFile.Good> file) {
+    double most = call.number("--longest-day", longest, 8, 24);
+    Optional<Double> same =
+        Optional.ofNullable(target).map(text -> call.number("--target", text, 1, 40));
+    Optional<LightTarget> wanted =
+        same.map(dliMol -> LightTarget.same(dliMol, most))
+            .or(() -> file.map(good -> wanted(call, good, most)));
+    if (target != null && plan != null) {
+      call.fault("--target", "stands beside --plan; give one of the two");
+    }
     Optional<LocalDate> given = Optional.ofNullable(date).flatMap(d -> call.date("--date", d));
-    Optional<Path> folder = Optional.ofNullable(out).flatMap(dir -> folder(call, dir));
-    HouseholdFile read = read(new HouseholdReader(Catalogue.builtIn()));
-    Optional<ShowLight.Question> question = Optional.empty();
-    if (read instanceof HouseholdFile.Good good) {
-      question =
-          Optional.ofNullable(explain).flatMap(text -> question(call, text, good.household()));
-    }
-    List<Fault> faults = new ArrayList<>(call.faults());
-    if (read instanceof HouseholdFile.Faulty faulty) {
-      faults.addAll(faulty.faults());
-    }
-    if (!faults.isEmpty() || !(read instanceof HouseholdFile.Good good)) {
-      return answer.refuse(ExitStatus.WRONG_INPUT, file, faults).code();
-    }
-    LocalDate day = given.orElseGet(() -> clockDate(good.household()));
-    LightReport light = ShowLight.of(good.household(), day, wanted, question);
-    return tell(light, question, folder, answer).code();
+    Optional<ShowLight.Question> question =
+        file.flatMap(
+            good -> Optional.ofNullable(explain).flatMap(q -> question(call, q, good.household())));
+    return good -> {
+      LocalDate day = given.orElseGet(() -> today(good.household(), "--date"));
+      LightReport light = ShowLight.of(good.household(), day, wanted.orElseThrow(), question);
+      return tell(
+          new Report(
+              () -> text(light, question), () -> LightJson.of(light), () -> LightFiles.of(light)));
+    };
   }
 
-  private HouseholdFile read(HouseholdReader reader) {
-    try {
-      return reader.read(Path.of(file));
-    } catch (InvalidPathException e) {
-      return new HouseholdFile.Faulty(
-          List.of(new Fault("", 0, "this is not a file name; check it for odd signs")));
+  private LightTarget wanted(CallReader call, HouseholdFile.Good good, double mostHours) {
+    Household household = good.household();
+    if (plan != null) {
+      Consumer<String> fault = sentence -> call.fault("--plan", sentence);
+      List<PlanFile.InPot> pots = PlanFile.read(plan, fault);
+      return CropLight.planned(household, good.catalogue(), pots, mostHours, fault);
     }
+    return CropLight.wanted(household, good.catalogue(), mostHours);
   }
 
   private static Optional<ShowLight.Question> question(
@@ -147,44 +131,6 @@ final class LightCommand implements Callable<Integer> {
             + pots.get(0).name()
             + "@12, hours 0 to 23");
     return Optional.empty();
-  }
-
-  private LocalDate clockDate(Household household) {
-    LocalDate today = LocalDate.now(terminal.clock().withZone(household.place().timeZone()));
-    terminal.err().println("Today is " + today + " by the clock; --date sets another day.");
-    return today;
-  }
-
-  private static Optional<Path> folder(CallReader call, String dir) {
-    try {
-      Path folder = Files.createDirectories(Path.of(dir));
-      if (Files.isWritable(folder)) {
-        return Optional.of(folder);
-      }
-    } catch (IOException | InvalidPathException e) {
-      // Told below, like a folder that cannot be written into.
-    }
-    call.fault("--out", "\"" + dir + "\" is no folder that can be written into; name another");
-    return Optional.empty();
-  }
-
-  private ExitStatus tell(
-      LightReport light,
-      Optional<ShowLight.Question> question,
-      Optional<Path> folder,
-      Answer answer) {
-    if (folder.isPresent()) {
-      try {
-        LightFiles.write(folder.get(), light);
-        terminal.err().println("Wrote the page, JSON and table of days to " + out);
-      } catch (IOException e) {
-        String sentence = "\"" + out + "\" cannot be written into; check its rights and free space";
-        return answer.refuse(ExitStatus.WRONG_INPUT, "", List.of(new Fault("--out", 0, sentence)));
-      }
-    }
-    terminal.out().print(json ? LightJson.of(light) : text(light, question));
-    terminal.out().flush();
-    return ExitStatus.DONE;
   }
 
   private String text(LightReport light, Optional<ShowLight.Question> question) {

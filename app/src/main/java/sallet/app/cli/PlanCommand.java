@@ -1,22 +1,13 @@
 package sallet.app.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import sallet.app.file.Fault;
 import sallet.app.file.HouseholdFile;
-import sallet.app.file.HouseholdReader;
 import sallet.app.report.BenchLight;
 import sallet.app.report.PlanFiles;
 import sallet.app.report.PlanJson;
@@ -36,12 +27,7 @@ import sallet.plan.SowingPlan;
         "%nReads a household file and prints the tasks and the bowls of the coming weeks.",
     sortOptions = false,
     mixinStandardHelpOptions = true)
-final class PlanCommand implements Callable<Integer> {
-  private final Terminal terminal;
-
-  @Parameters(paramLabel = "FILE", description = "The household file (YAML).")
-  private String file = "";
-
+final class PlanCommand extends HouseholdCommand {
   @Option(
       names = "--today",
       paramLabel = "DATE",
@@ -78,112 +64,44 @@ final class PlanCommand implements Callable<Integer> {
               + " same plan.")
   private String effort = "";
 
-  @Option(names = "--json", description = "Print JSON instead of text, faults too.")
-  private boolean json;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Also write a page, a calendar, JSON and a task table into this folder.")
-  private @Nullable String out;
-
   PlanCommand(Terminal terminal) {
-    this.terminal = terminal;
+    super(terminal);
   }
 
   @Override
-  public Integer call() {
-    Answer answer = new Answer(terminal, json);
-    CallReader call = new CallReader();
+  Work options(CallReader call, Optional<HouseholdFile.Good> file) {
     int bowls = call.whole("--weeks", weeks, 1, 52);
     double factor = call.number("--margin", margin, 0.5, 2);
     double time = call.number("--seconds", seconds, 1, 3600);
     int dives = call.whole("--effort", effort, 0, 10_000);
     Optional<LocalDate> given = Optional.ofNullable(today).flatMap(t -> call.date("--today", t));
-    Optional<Path> folder = Optional.ofNullable(out).flatMap(dir -> folder(call, dir));
-    HouseholdFile read = read(new HouseholdReader(Catalogue.builtIn()));
-    List<Fault> faults = new ArrayList<>(call.faults());
-    if (read instanceof HouseholdFile.Faulty faulty) {
-      faults.addAll(faulty.faults());
-    }
-    if (!faults.isEmpty() || !(read instanceof HouseholdFile.Good good)) {
-      return answer.refuse(ExitStatus.WRONG_INPUT, file, faults).code();
-    }
-    Household household = good.household();
-    Catalogue catalogue = good.catalogue();
-    LocalDate from = given.orElseGet(() -> clockDate(household));
-    MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives);
+    return good -> {
+      LocalDate from = given.orElseGet(() -> today(good.household(), "--today"));
+      return plan(good, new MakePlan.Wish(from, bowls, factor, time, dives));
+    };
+  }
+
+  private ExitStatus plan(HouseholdFile.Good file, MakePlan.Wish wish) {
+    Household household = file.household();
+    Catalogue catalogue = file.catalogue();
     try (Interrupt interrupt = new Interrupt()) {
       SowingPlan plan =
           MakePlan.of(
-              household,
-              catalogue,
-              wish,
-              step -> terminal.err().println(step + " ..."),
-              interrupt::asked);
-      return tell(plan, household, catalogue, folder, answer).code();
+              household, catalogue, wish, step -> progress(step + " ..."), interrupt::asked);
+      return tell(
+          new Report(
+              () -> PlanText.of(plan, household, catalogue),
+              () -> PlanJson.of(plan, household, catalogue),
+              () -> PlanFiles.of(plan, household, catalogue, benchLight(plan, household))));
     } catch (NoPlan e) {
       String why = Optional.ofNullable(e.getMessage()).orElse("there is no plan");
-      return answer.refuse(ExitStatus.NO_ANSWER, "", List.of(new Fault("", 0, why))).code();
+      return refuse(ExitStatus.NO_ANSWER, List.of(why));
     }
-  }
-
-  private HouseholdFile read(HouseholdReader reader) {
-    try {
-      return reader.read(Path.of(file));
-    } catch (InvalidPathException e) {
-      return new HouseholdFile.Faulty(
-          List.of(new Fault("", 0, "this is not a file name; check it for odd signs")));
-    }
-  }
-
-  private LocalDate clockDate(Household household) {
-    LocalDate date = LocalDate.now(terminal.clock().withZone(household.place().timeZone()));
-    terminal.err().println("Today is " + date + " by the clock; --today sets another day.");
-    return date;
-  }
-
-  private static Optional<Path> folder(CallReader call, String dir) {
-    try {
-      Path folder = Files.createDirectories(Path.of(dir));
-      if (Files.isWritable(folder)) {
-        return Optional.of(folder);
-      }
-    } catch (IOException | InvalidPathException e) {
-      // Told below, like a folder that cannot be written into.
-    }
-    call.fault("--out", "\"" + dir + "\" is no folder that can be written into; name another");
-    return Optional.empty();
   }
 
   private static BenchLight benchLight(SowingPlan plan, Household household) {
     LocalDate last = plan.weeks().get(plan.weeks().size() - 1).bowlDay();
     int days = (int) ChronoUnit.DAYS.between(plan.from(), last) + 1;
     return BenchLight.ofPots(household, RoomLight.atPots(household, plan.from(), days));
-  }
-
-  private ExitStatus tell(
-      SowingPlan plan,
-      Household household,
-      Catalogue catalogue,
-      Optional<Path> folder,
-      Answer answer) {
-    if (folder.isPresent()) {
-      try {
-        PlanFiles.write(folder.get(), plan, household, catalogue, benchLight(plan, household));
-        terminal.err().println("Wrote the page, calendar, JSON and task table to " + out);
-      } catch (IOException e) {
-        String sentence = "\"" + out + "\" cannot be written into; check its rights and free space";
-        return answer.refuse(ExitStatus.WRONG_INPUT, "", List.of(new Fault("--out", 0, sentence)));
-      }
-    }
-    terminal
-        .out()
-        .print(
-            json
-                ? PlanJson.of(plan, household, catalogue)
-                : PlanText.of(plan, household, catalogue));
-    terminal.out().flush();
-    return ExitStatus.DONE;
   }
 }

@@ -54,10 +54,10 @@ final class BenchChecks {
       assumedLamp(lamp);
       return;
     }
-    double west = lamp.xM() - lamp.lengthM() / 2;
-    inside(at + ".at.x", at + ".size.length", west, lamp.lengthM(), room.widthM());
-    double south = lamp.yM() - lamp.widthM() / 2;
-    inside(at + ".at.y", at + ".size.width", south, lamp.widthM(), room.depthM());
+    double west = lamp.xM() - lamp.eastwardM() / 2;
+    inside(at + ".at.x", at + ".size.length", west, lamp.eastwardM(), room.widthM());
+    double south = lamp.yM() - lamp.northwardM() / 2;
+    inside(at + ".at.y", at + ".size.width", south, lamp.northwardM(), room.depthM());
     double tilt = Math.toRadians(Math.abs(lamp.tiltDeg()));
     double lowest = bench.canopyHeightM() - bench.heightM() + lamp.widthM() / 2 * Math.sin(tilt);
     double highest = room.heightM() - bench.heightM();

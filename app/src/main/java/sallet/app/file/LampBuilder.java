@@ -76,6 +76,7 @@ final class LampBuilder {
         values.base(at + "hours"),
         values.share(at + "dimming"),
         values.base(at + "tilt"),
+        values.base(at + "turn"),
         colour,
         photometry);
   }

@@ -2,33 +2,30 @@ package sallet.app.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.stream.Stream;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 class PlanFilesTest {
   @Test
-  void fourFilesAreWrittenIntoAFolderThatNeedNotExist(@TempDir Path temp) throws IOException {
-    Path dir = temp.resolve("out/plan");
+  void aPlanHasFourFiles() {
+    Map<String, String> files =
+        PlanFiles.of(
+            PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue(), PorchPlan.light());
 
-    PlanFiles.write(
-        dir, PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue(), PorchPlan.light());
-
-    try (Stream<Path> files = Files.list(dir)) {
-      assertThat(files.map(f -> f.getFileName().toString()))
-          .containsExactlyInAnyOrder("plan.html", "plan.ics", "plan.json", "tasks.csv");
-    }
-    assertThat(dir.resolve("plan.html")).content().startsWith("<!DOCTYPE html>");
-    assertThat(dir.resolve("plan.ics")).content().startsWith("BEGIN:VCALENDAR\r\n");
+    assertThat(files).containsOnlyKeys("plan.html", "plan.ics", "plan.json", "tasks.csv");
+    assertThat(files.get("plan.html")).startsWith("<!DOCTYPE html>");
+    assertThat(files.get("plan.ics")).startsWith("BEGIN:VCALENDAR\r\n");
   }
 
   @Test
-  void withoutLightOfEachPotTheGroupsMeansAreDrawn(@TempDir Path dir) throws IOException {
-    PlanFiles.write(dir, PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue());
+  void withoutLightOfEachPotTheGroupsMeansAreDrawn() {
+    String page =
+        PlanPage.of(
+            PorchPlan.plan(),
+            PorchPlan.household(),
+            PorchPlan.catalogue(),
+            BenchLight.ofGroups(PorchPlan.plan()));
 
-    assertThat(dir.resolve("plan.html")).content().contains(">13.2<", ">10.6<", ">7.9<");
+    assertThat(page).contains(">13.2<", ">10.6<", ">7.9<");
   }
 }

@@ -10,7 +10,7 @@ import java.util.Optional;
  * <p>Dual active-set method of Goldfarb and Idnani (1983, Mathematical Programming 27:1): starts at
  * the free minimum and takes in violated rows one by one, so it needs no feasible start and notices
  * when there is none. For the twenty variables of a shelf it takes some tens of microseconds, which
- * is what makes the search over bags affordable.
+ * makes the search over bags affordable; why not a library: docs/decisions/0003.
  */
 final class QuadraticProgram {
   private static final double TOLERANCE = 1e-10;

@@ -30,12 +30,19 @@ final class Life {
 
   private final LocalDate emergence;
   private final List<Double> standingG;
+  private final List<Double> leaves;
   private final double leftG;
   private final HarvestRule rule;
 
-  private Life(LocalDate emergence, List<Double> standingG, double leftG, HarvestRule rule) {
+  private Life(
+      LocalDate emergence,
+      List<Double> standingG,
+      List<Double> leaves,
+      double leftG,
+      HarvestRule rule) {
     this.emergence = emergence;
     this.standingG = standingG;
+    this.leaves = leaves;
     this.leftG = leftG;
     this.rule = rule;
   }
@@ -60,14 +67,16 @@ final class Life {
     PlantDay[] days = LifeDays.of(parameters, rule, VIGOUR, emergence, stays, last.plusDays(1));
     PlantState state = PlantState.atEmergence(parameters);
     List<Double> standing = new ArrayList<>();
+    List<Double> leaves = new ArrayList<>();
     double left = 0;
     for (int age = 0; age < days.length; age++) {
       state = PlantModel.step(state, parameters, days[age]);
       standing.add(rule.plantsPerPot() * state.freshG(days[age].dryMatterShare()));
-      state = state.picked(pickedShares.getOrDefault(emergence.plusDays(age), 0.0));
+      leaves.add(state.leaves());
+      state = state.pickedLeaves(pickedShares.getOrDefault(emergence.plusDays(age), 0.0));
       left = rule.plantsPerPot() * state.freshG(days[age].dryMatterShare());
     }
-    return new Life(emergence, List.copyOf(standing), left, rule);
+    return new Life(emergence, List.copyOf(standing), List.copyOf(leaves), left, rule);
   }
 
   /** Fresh mass of one plant on a day before its pick, g. */
@@ -78,6 +87,11 @@ final class Life {
   /** Fresh mass in the pot on a day before its pick, g. */
   double standingG(LocalDate day) {
     return standingG.get((int) ChronoUnit.DAYS.between(emergence, day));
+  }
+
+  /** Leaves on one plant on a day before its pick. */
+  double leaves(LocalDate day) {
+    return leaves.get((int) ChronoUnit.DAYS.between(emergence, day));
   }
 
   /** Edible grams a pick of a share of the leaf area gives on a day. */

@@ -56,7 +56,7 @@ final class LifeCheck implements Check {
     Map<LocalDate, Double> shares = new HashMap<>();
     course.picks().forEach(pick -> shares.merge(pick.date(), pick.share(), Double::sum));
     Life life = Life.grow(crop, sowing.emergence(), stays, course.end(), shares);
-    masses(course, crop.harvest().orElseThrow(), life, where, faults);
+    masses(sowing.emergence(), course, crop.harvest().orElseThrow(), life, where, faults);
     grams(course, life, subject.calendar().last(), where, faults);
   }
 
@@ -80,7 +80,12 @@ final class LifeCheck implements Check {
   }
 
   private static void masses(
-      Course course, HarvestRule rule, Life life, String where, List<Fault> faults) {
+      LocalDate emergence,
+      Course course,
+      HarvestRule rule,
+      Life life,
+      String where,
+      List<Fault> faults) {
     for (Pick pick : PickCheck.leafPicks(course)) {
       double standing = life.standingG(pick.date());
       if (!(standing >= HarvestRule.PICK_FROM_G * (1 - Close.RELATIVE))) {
@@ -92,12 +97,31 @@ final class LifeCheck implements Check {
                 HarvestRule.PICK_FROM_G,
                 standing));
       }
+      double left = (1 - pick.share()) * life.leaves(pick.date());
+      if (!(left >= HarvestRule.FEWEST_LEAVES * (1 - Close.RELATIVE))) {
+        faults.add(
+            Fault.below(
+                Rule.LEAF_FLOOR,
+                PickCheck.where(where, pick),
+                "leaves left",
+                HarvestRule.FEWEST_LEAVES,
+                left));
+      }
     }
     double atEnd = life.plantG(course.end());
-    if (course.lifted() && !(atEnd >= rule.liftFromG() * (1 - Close.RELATIVE))) {
+    if (course.lifted()
+        && !(atEnd >= rule.liftFromG() * (1 - Close.RELATIVE))
+        && !mayBePicked(emergence, course, rule, life)) {
       faults.add(
           Fault.below(Rule.LIFT_MASS, where, "standing at the lift, g", rule.liftFromG(), atEnd));
     }
+  }
+
+  private static boolean mayBePicked(
+      LocalDate emergence, Course course, HarvestRule rule, Life life) {
+    return rule.leafPick()
+        && !course.end().isBefore(emergence.plusDays(HarvestRule.FIRST_PICK_DAYS))
+        && life.standingG(course.end()) >= HarvestRule.PICK_FROM_G * (1 - Close.RELATIVE);
   }
 
   private static void grams(

@@ -28,7 +28,9 @@ public enum Rule {
   PICK_SHARE("A pick takes at most 40 percent of the leaf area."),
   PICK_INTERVAL("Picks of one plant are at least seven days apart and in order."),
   LIFT("A lifted plant is taken whole on its last day, once."),
-  LIFT_MASS("A plant is lifted only when it has reached the mass of its crop."),
+  LEAF_FLOOR("A pick leaves at least five leaves on the plant."),
+  LIFT_MASS(
+      "A plant is lifted only when it has reached the mass of its crop or may be picked by leaf."),
   PICK_GRAMS("Grams picked are what the growth model gives for that life."),
   CLEARED_GRAMS(
       "Grams cleared away are what the growth model leaves standing, or none at the last bowl."),

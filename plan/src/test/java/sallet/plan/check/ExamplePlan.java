@@ -90,8 +90,10 @@ final class ExamplePlan {
         taskDays(),
         1.15,
         weeks(),
+        List.of(),
         List.of(twoLettuces(), rocket(), crisphead(), basil(), lateLettuce()),
-        new Objective(0, Double.NaN, 0, 0, 0, 0, 0),
+        List.of(),
+        new Objective(0, Double.NaN, 0, 0, 0, 0, 0, 0),
         new SolverReport("good", 0, List.of()),
         List.of(
             new PotGroup("bright", List.of("A1", "A2", "A3", "A4"), 11.8, 400),

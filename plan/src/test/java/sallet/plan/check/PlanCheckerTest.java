@@ -308,7 +308,7 @@ class PlanCheckerTest {
         wrong(
             "two picks four days apart",
             plan -> pick(plan, "B04", day(3, 20), p -> with(p, "date", day(3, 17))),
-            Set.of(PICK_INTERVAL, PICK_DAY),
+            Set.of(PICK_INTERVAL, PICK_DAY, LEAF_FLOOR),
             PICK_GRAMS,
             CLEARED_GRAMS,
             HARVEST,

@@ -13,6 +13,7 @@ import sallet.light.LampHeight;
 import sallet.light.LampWeek;
 import sallet.light.LightExplanation;
 import sallet.light.LightFactors;
+import sallet.light.LightNeed;
 import sallet.light.LightWatch;
 import sallet.light.LightYear;
 import sallet.light.PlaceUse;
@@ -33,12 +34,14 @@ public final class LightJson {
     ObjectNode root = NODES.objectNode();
     root.put("from", year.light().from().toString());
     ObjectNode target = root.putObject("target");
-    target.put("dliMol", year.target().dliMol());
+    target.put("origin", word(year.target().origin()));
     target.put("mostHours", year.target().mostHours());
+    ArrayNode crops = target.putArray("crops");
+    year.target().wanted().forEach(need -> crops.add(need(need)));
     ArrayNode pots = root.putArray("pots");
     year.household().bench().pots().forEach(pot -> pots.add(pot(pot)));
     ArrayNode months = root.putArray("months");
-    year.months().forEach(month -> months.add(month(month)));
+    year.months().forEach(month -> months.add(month(year, month)));
     ArrayNode weeks = root.putArray("weeks");
     year.weeks().forEach(week -> weeks.add(week(week)));
     ObjectNode lamps = root.putObject("lamps");
@@ -60,6 +63,9 @@ public final class LightJson {
               nursery.put("columns", shelf.columns()).put("rows", shelf.rows());
               nursery.set("ppfdUmol", numbers(shelf.ppfdUmol()));
             });
+    root.putObject("seedlings")
+        .put("dliMol", rounded(year.seedlingMol()))
+        .put("targetMol", rounded(year.wantedSeedlingMol()));
     ObjectNode factors = root.putObject("factors");
     LightFactors learned = year.calibration().factors();
     factors.set("window", factor(learned.window()));
@@ -90,7 +96,23 @@ public final class LightJson {
         .put("yM", rounded(pot.yM()));
   }
 
-  private static ObjectNode month(LightYear.Month month) {
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static ObjectNode need(LightNeed need) {
+    return NODES
+        .objectNode()
+        .put("crop", need.crop())
+        .put("heads", need.heads())
+        .put("seedlingMol", rounded(need.seedlingMol()))
+        .put("leastMol", rounded(need.leastMol()))
+        .put("targetMol", rounded(need.targetMol()))
+        .put("tipBurns", need.tipBurns())
+        .put("longDaysBolt", need.longDaysBolt());
+  }
+
+  private static ObjectNode month(LightYear year, LightYear.Month month) {
     ObjectNode node = NODES.objectNode();
     node.put("month", month.month().toString());
     node.set("windowMol", numbers(month.windowMol()));
@@ -100,7 +122,11 @@ public final class LightJson {
     node.put("brightWeekMol", rounded(month.brightWeekMol()));
     ArrayNode uses = node.putArray("uses");
     for (int i = 0; i < month.windowMol().size(); i++) {
-      uses.add(PlaceUse.of(month.dliMol(i)).name().toLowerCase(Locale.ROOT));
+      uses.add(word(PlaceUse.of(month.dliMol(i), year.target().wanted())));
+    }
+    ArrayNode crops = node.putArray("crops");
+    for (int i = 0; i < month.windowMol().size(); i++) {
+      crops.add(year.target().need(i, month.middle()).map(LightNeed::crop).orElse(null));
     }
     return node;
   }
@@ -112,6 +138,8 @@ public final class LightJson {
     node.set("dimming", numbers(week.dimming()));
     node.put("fullHours", rounded(week.fullHours()));
     node.set("dliMol", numbers(week.dliMol()));
+    ArrayNode targets = node.putArray("targetMol");
+    week.needs().forEach(need -> targets.add(need.map(LightNeed::targetMol).orElse(null)));
     node.put("costPerDay", rounded(week.costPerDay()));
     return node;
   }
@@ -139,8 +167,8 @@ public final class LightJson {
 
   private static ObjectNode watch(LightWatch watch) {
     ObjectNode node = NODES.objectNode();
-    node.put("kind", watch.worst().kind().name().toLowerCase(Locale.ROOT));
-    node.put("grade", watch.worst().grade().name().toLowerCase(Locale.ROOT));
+    node.put("kind", word(watch.worst().kind()));
+    node.put("grade", word(watch.worst().grade()));
     node.put("text", watch.worst().text());
     node.put("source", watch.worst().source());
     ArrayNode pots = node.putArray("pots");

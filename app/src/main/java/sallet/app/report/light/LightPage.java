@@ -48,6 +48,7 @@ public final class LightPage {
     if (!year.weeks().isEmpty()) {
       lamps();
     }
+    lines("nursery", "Nursery", PlaceWords.nursery(year));
     lines(
         "watch",
         "What to watch",
@@ -146,7 +147,12 @@ public final class LightPage {
         "class",
         "quiet");
     page.element("h3", "What the places are for in " + LightWords.month(LightWords.darkest(year)));
-    list(LightWords.places(year, LightWords.darkest(year)));
+    list(PlaceWords.places(year, LightWords.darkest(year)));
+    List<String> crops = PlaceWords.crops(year, LightWords.darkest(year));
+    if (!crops.isEmpty()) {
+      page.element("h3", "Which crop where");
+      list(crops);
+    }
     page.closeLine();
   }
 
@@ -178,10 +184,10 @@ public final class LightPage {
   private void lamps() {
     section("lamps", "Lamps");
     list(LightWords.height(year));
-    page.element("h3", "Hours that bring the pots nearest to the mark");
+    page.element("h3", "Hours that bring each pot nearest to what its crop wants");
     page.open("div", "class", "scroll", "tabindex", "0").open("table").open("thead").open("tr");
     boolean priced = year.household().tariff().isPresent();
-    for (String head : List.of("Month", "Lamps run", "Darkest pot", "Brightest pot")) {
+    for (String head : List.of("Month", "Lamps run", "Darkest pot", "Brightest pot", "Wanted")) {
       page.element("th", head, "scope", "col");
     }
     if (priced) {
@@ -194,6 +200,7 @@ public final class LightPage {
       page.element("td", LightWords.runs(week));
       number(LightWords.mol(week.dliMol().stream().mapToDouble(d -> d).min().orElse(0)));
       number(LightWords.mol(week.dliMol().stream().mapToDouble(d -> d).max().orElse(0)));
+      number(PlaceWords.wantedMol(week));
       if (priced) {
         number(String.format(Locale.ROOT, "%.2f", week.costPerDay()));
       }

@@ -71,7 +71,7 @@ public final class LightText {
     line("%nLight of a day, mean over the pots, mol/m² (█ windows, ░ lamps, │ wanted)");
     double top =
         Math.max(
-            year.target().dliMol(),
+            PlaceWords.mostWanted(year),
             year.months().stream()
                 .mapToDouble(m -> m.meanWindowMol() + m.meanLampMol())
                 .max()
@@ -80,22 +80,12 @@ public final class LightText {
     pots();
     list(
         "What the places are for in the darkest month",
-        LightWords.places(year, LightWords.darkest(year)));
+        PlaceWords.places(year, LightWords.darkest(year)));
+    list("Which crop where", PlaceWords.crops(year, LightWords.darkest(year)));
     list("Lamp height", LightWords.height(year));
     weeks();
     list("As the leaves rise", LightWords.raises(year));
-    year.nursery()
-        .ifPresent(
-            shelf ->
-                list(
-                    "Nursery cells",
-                    List.of(
-                        String.format(
-                            Locale.ROOT,
-                            "Mean %.0f µmol/m²/s, darkest cell %.0f, brightest %.0f.",
-                            shelf.evenness().meanUmol(),
-                            shelf.evenness().minUmol(),
-                            shelf.evenness().maxUmol()))));
+    list("Nursery", PlaceWords.nursery(year));
     list(
         "What to watch", LightWatch.of(year).stream().map(w -> LightWords.watch(year, w)).toList());
     list("Your readings", LightWords.readings(year));
@@ -110,7 +100,9 @@ public final class LightText {
     int all = (int) Math.round((month.meanWindowMol() + month.meanLampMol()) / top * BAR);
     StringBuilder bar = new StringBuilder("█".repeat(window) + "░".repeat(all - window));
     bar.append(" ".repeat(BAR + 1 - bar.length()));
-    bar.setCharAt((int) Math.round(year.target().dliMol() / top * BAR), '│');
+    year.target()
+        .meanMol(month.middle())
+        .ifPresent(mol -> bar.setCharAt((int) Math.round(mol / top * BAR), '│'));
     String spread =
         month.brightWeekMol() > month.dullWeekMol() + 0.05
             ? ", window weeks %s to %s"
@@ -149,18 +141,19 @@ public final class LightText {
     }
     boolean priced = year.household().tariff().isPresent();
     line(
-        "%nLamp hours that bring the pots nearest to the mark (mid-month week; %s)",
+        "%nLamp hours that bring each pot nearest to what its crop wants (mid-month week; %s)",
         priced ? "cheapest hours" : "long and dim");
     for (LightYear.Month month : year.months()) {
       LampWeek week = LightWords.week(year, month);
       double least = week.dliMol().stream().mapToDouble(d -> d).min().orElse(0);
       double most = week.dliMol().stream().mapToDouble(d -> d).max().orElse(0);
       line(
-          "%-4s %s; pots %4.1f to %4.1f mol%s",
+          "%-4s %s; pots %4.1f to %4.1f mol (%s)%s",
           LightWords.month(month),
           LightWords.runs(week),
           least,
           most,
+          PlaceWords.wanted(week),
           priced ? String.format(Locale.ROOT, ", %.2f a day for current", week.costPerDay()) : "");
     }
   }

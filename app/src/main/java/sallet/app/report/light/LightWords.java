@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import sallet.app.report.Words;
-import sallet.household.Household;
 import sallet.light.LampHeight;
 import sallet.light.LampRaise;
 import sallet.light.LampWeek;
@@ -15,7 +14,7 @@ import sallet.light.LightFactors;
 import sallet.light.LightWarning;
 import sallet.light.LightWatch;
 import sallet.light.LightYear;
-import sallet.light.PlaceUse;
+import sallet.units.Quantity;
 
 /** Sentences that text and page share. */
 final class LightWords {
@@ -62,9 +61,12 @@ final class LightWords {
         year.household().lamps().isEmpty()
             ? "There is no lamp."
             : "The lamps add %s mol as they are set.".formatted(mol(dark.meanLampMol()));
-    return "%s %s Leafy crops want about %s mol in at most %s hours."
+    return "%s %s %s in at most %s hours of light a day."
         .formatted(
-            window, lamp, mol(year.target().dliMol()), Words.oneDecimal(year.target().mostHours()));
+            window,
+            lamp,
+            PlaceWords.wanted(year.target()),
+            Quantity.plain(year.target().mostHours()));
   }
 
   /** How the lamps hang and how they would better. */
@@ -79,8 +81,8 @@ final class LightWords {
             () -> {
               if (year.hanging().isPresent()) {
                 lines.add(
-                    "No height under the ceiling fills the darkest month to the mark; see the hours"
-                        + " below for what comes nearest.");
+                    "No height under the ceiling gives just what the darkest month misses; see the"
+                        + " hours below for what comes nearest.");
               }
             });
     return lines;
@@ -200,28 +202,5 @@ final class LightWords {
               Words.count(factor.readings(), "reading"),
               factor.spread()));
     }
-  }
-
-  /** What the places are for in a month: one line for each use, brightest first. */
-  static List<String> places(LightYear year, LightYear.Month month) {
-    Household household = year.household();
-    List<String> lines = new ArrayList<>();
-    for (PlaceUse use : PlaceUse.values()) {
-      List<String> pots =
-          IntStream.range(0, household.bench().pots().size())
-              .filter(i -> PlaceUse.of(month.dliMol(i)) == use)
-              .mapToObj(i -> household.bench().pots().get(i).name())
-              .toList();
-      if (!pots.isEmpty()) {
-        lines.add(
-            "%s: %s"
-                .formatted(
-                    Words.capital(use.words()),
-                    pots.size() == household.bench().pots().size()
-                        ? "all pots"
-                        : String.join(", ", pots)));
-      }
-    }
-    return lines;
   }
 }

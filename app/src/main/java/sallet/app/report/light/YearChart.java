@@ -1,5 +1,6 @@
 package sallet.app.report.light;
 
+import java.util.OptionalDouble;
 import sallet.app.report.Markup;
 import sallet.app.report.Svg;
 import sallet.app.report.Words;
@@ -28,7 +29,7 @@ final class YearChart {
             .mapToDouble(m -> Math.max(m.meanWindowMol() + m.meanLampMol(), m.brightWeekMol()))
             .max()
             .orElse(0);
-    this.most = Math.ceil(Math.max(top, year.target().dliMol()) / 5 + 0.2) * 5;
+    this.most = Math.ceil(Math.max(top, PlaceWords.mostWanted(year)) / 5 + 0.2) * 5;
   }
 
   static Markup of(LightYear year) {
@@ -47,11 +48,23 @@ final class YearChart {
     for (int m = 0; m < 12; m++) {
       column(m, year.months().get(m));
     }
-    double wanted = y(year.target().dliMol());
-    svg.empty(
-        "line", "x1", LEFT, "y1", wanted, "x2", LEFT + 12 * STEP, "y2", wanted, "class", "demand");
-    Svg.text(svg, LEFT + 12 * STEP + 6, wanted + 4, "strong", "wanted");
+    for (int m = 0; m < 12; m++) {
+      wanted(m);
+    }
     return svg.closeLine();
+  }
+
+  /** A stroke across the month at what its crops want; none while the bench is bare. */
+  private void wanted(int m) {
+    OptionalDouble mol = year.target().meanMol(year.months().get(m).middle());
+    if (mol.isPresent()) {
+      double y = y(mol.getAsDouble());
+      double left = LEFT + m * STEP;
+      svg.empty("line", "x1", left, "y1", y, "x2", left + STEP, "y2", y, "class", "demand");
+      if (m == 11) {
+        Svg.text(svg, LEFT + 12 * STEP + 6, y + 4, "strong", "wanted");
+      }
+    }
   }
 
   private void column(int m, LightYear.Month month) {

@@ -1,0 +1,5 @@
+/** Tests of what stands and what is learned. */
+@NullMarked
+package sallet.learn;
+
+import org.jspecify.annotations.NullMarked;

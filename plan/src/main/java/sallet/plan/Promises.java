@@ -1,0 +1,123 @@
+package sallet.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sallet.plan.linear.LinearProgramme;
+
+/**
+ * Sowings the last plan promised for the coming days. Each plant sown more or fewer than promised
+ * costs points, so that a new plan changes them only for something.
+ *
+ * <pre>
+ * promise k,i   plants of the crop sown in the slot - more + fewer = promised
+ * </pre>
+ */
+final class Promises {
+  /** Days for which sowings were promised. Judgement. */
+  static final int DAYS = 14;
+
+  private final Instance instance;
+  private final Map<Batch, Integer> plants = new LinkedHashMap<>();
+
+  /** A crop and the slot it is sown in. */
+  record Batch(int crop, int slot) {
+    static Batch of(Course c) {
+      return new Batch(c.cropIndex, c.sowSlot);
+    }
+  }
+
+  Promises(Instance instance) {
+    this.instance = instance;
+    if (instance.promises().isEmpty()) {
+      return;
+    }
+    LocalDate until = instance.calendar().from().plusDays(DAYS);
+    for (int k = 0; k < instance.sowable(); k++) {
+      for (int i = 0; i < instance.calendar().slots().size(); i++) {
+        if (instance.calendar().slot(i).isBefore(until)) {
+          plants.put(new Batch(k, i), promised(k, instance.calendar().slot(i)));
+        }
+      }
+    }
+  }
+
+  private int promised(int crop, LocalDate day) {
+    String name = instance.crops().get(crop).name();
+    return instance.promises().stream()
+        .filter(p -> p.batch().isEmpty() && p.crop().equals(name) && p.sown().equals(day))
+        .mapToInt(Present.Promise::count)
+        .sum();
+  }
+
+  /** Makes the rows; returns their numbers. */
+  Map<Batch, Integer> rows(LinearProgramme programme) {
+    Map<Batch, Integer> rows = new HashMap<>();
+    plants.forEach(
+        (batch, promised) -> {
+          int row = programme.row(promised, promised);
+          programme.set(row, programme.column(Weights.CHANGE), -1);
+          programme.set(row, programme.column(Weights.CHANGE), 1);
+          rows.put(batch, row);
+        });
+    return rows;
+  }
+
+  /** Plants sown more or fewer than promised. */
+  int changes(Map<Life.Skeleton, Integer> counts) {
+    Map<Batch, Integer> open = new HashMap<>(plants);
+    counts.forEach(
+        (s, n) -> {
+          if (s.course().standing == Course.NEW) {
+            open.computeIfPresent(Batch.of(s.course()), (batch, left) -> left - n);
+          }
+        });
+    return open.values().stream().mapToInt(Math::abs).sum();
+  }
+
+  /** The last plan's plants as far as they still can live like that. */
+  Map<Life.Skeleton, Integer> kept(List<Course> courses) {
+    Map<Life.Skeleton, Integer> counts = new LinkedHashMap<>();
+    FreePlaces free = new FreePlaces(instance);
+    for (Present.Promise p : instance.promises()) {
+      Optional<Life.Skeleton> same =
+          courses.stream().flatMap(c -> skeleton(p, c).stream()).findFirst();
+      for (int i = 0; i < p.count() && same.isPresent() && free.fits(same.get()); i++) {
+        free.take(same.get(), 1);
+        counts.merge(same.get(), 1, Integer::sum);
+      }
+    }
+    return counts;
+  }
+
+  private Optional<Life.Skeleton> skeleton(Present.Promise p, Course c) {
+    TaskCalendar calendar = instance.calendar();
+    if (!c.crop.name().equals(p.crop()) || c.group != instance.at().groupOf(p.pot())) {
+      return Optional.empty();
+    }
+    boolean samePlants =
+        c.standing == Course.NEW
+            ? p.batch().isEmpty() && calendar.slot(c.sowSlot).equals(p.sown())
+            : instance.standing().get(c.standing).batch().equals(p.batch());
+    LocalDate toBench =
+        c.standing == Course.NEW
+            ? calendar.slot(c.benchSlot)
+            : instance.standing().get(c.standing).toBench().orElse(calendar.slot(c.benchSlot));
+    if (!samePlants || !toBench.equals(p.toBench())) {
+      return Optional.empty();
+    }
+    List<Integer> ends = new ArrayList<>();
+    for (int t = 0; t < c.bowls.length; t++) {
+      if (!calendar.bowl(c.bowls[t]).isAfter(p.end())) {
+        ends.add(t);
+      }
+    }
+    return ends.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Life.Skeleton(c, ends.get(ends.size() - 1), p.lifted()));
+  }
+}
