@@ -106,4 +106,11 @@ public record Household(
         eaters, absences, other, place, room, bench, lamps, nursery, reservoir, feed, readings,
         watering, tariff);
   }
+
+  /** The same household with other absences. */
+  public Household withAbsences(List<Absence> others) {
+    return new Household(
+        eaters, others, crops, place, room, bench, lamps, nursery, reservoir, feed, readings,
+        watering, tariff);
+  }
 }

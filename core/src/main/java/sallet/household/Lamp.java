@@ -163,22 +163,4 @@ public record Lamp(
         colour,
         photometry);
   }
-
-  /** The same lamp on for other hours a day. */
-  public Lamp lasting(double hoursPerDay) {
-    return new Lamp(
-        xM,
-        yM,
-        lengthM,
-        widthM,
-        powerW,
-        efficacyUmolPerJ,
-        heightAboveBenchM,
-        on,
-        hoursPerDay,
-        dimming,
-        tiltDeg,
-        colour,
-        photometry);
-  }
 }

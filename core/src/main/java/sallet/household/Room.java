@@ -62,15 +62,7 @@ public record Room(
   /** The same room with other air. */
   public Room withAir(AirClimate other) {
     return new Room(
-        widthM,
-        depthM,
-        heightM,
-        turnDeg,
-        reflectance,
-        outdoorAlbedo,
-        other,
-        windows,
-        roofWindows);
+        widthM, depthM, heightM, turnDeg, reflectance, outdoorAlbedo, other, windows, roofWindows);
   }
 
   /** Whether any daylight comes in. */

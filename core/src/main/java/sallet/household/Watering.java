@@ -176,7 +176,6 @@ public record Watering(
 
   /** The same with the room's air changed otherwise. */
   public Watering withAirChanges(double perHour) {
-    return new Watering(
-        pump, timer, floodDepthM, tank, otherPots, weighings, levels, fan, perHour);
+    return new Watering(pump, timer, floodDepthM, tank, otherPots, weighings, levels, fan, perHour);
   }
 }

@@ -105,14 +105,7 @@ record BatchNow(
     if (cells > 0 && plants >= HALF_A_PLANT) {
       PlantNow now = new PlantNow(batch, Optional.empty(), growth, today);
       double spread = now.spread();
-      groups.add(
-          inCells(
-              Stage.IN_CELL,
-              cells,
-              plants,
-              now.lived().state(),
-              now.freshG(),
-              spread));
+      groups.add(inCells(Stage.IN_CELL, cells, plants, now.lived().state(), now.freshG(), spread));
     }
   }
 

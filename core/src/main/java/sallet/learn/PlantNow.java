@@ -115,8 +115,7 @@ final class PlantNow {
     return onSize * onSize * scaledVariance
         + STRAY * STRAY * -Math.expm1(-2 * since / STRAY_DAYS)
         + factorVariance(
-            onFactor - onSize * slope(weighed, step),
-            onRegrowth - onSize * regrowthSlope(weighed));
+            onFactor - onSize * slope(weighed, step), onRegrowth - onSize * regrowthSlope(weighed));
   }
 
   private double factorVariance(double onFactor, double onRegrowth) {

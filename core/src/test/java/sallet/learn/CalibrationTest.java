@@ -16,8 +16,7 @@ class CalibrationTest {
   private static final int HOUSEHOLDS = 200;
 
   private static Standing standing(HiddenTruth truth) {
-    return Standing.of(
-        truth.journal(), CATALOGUE, SteadyPlaces.places(), HiddenTruth.today());
+    return Standing.of(truth.journal(), CATALOGUE, SteadyPlaces.places(), HiddenTruth.today());
   }
 
   @Test

@@ -26,7 +26,8 @@ import sallet.journal.Where;
  * weighed. The truth is played here on the bare growth model, day by day, and strays about it.
  */
 final class HiddenTruth {
-  private static final List<String> CROPS = List.of("loose-leaf lettuce, green", "mizuna", "Swiss chard");
+  private static final List<String> CROPS =
+      List.of("loose-leaf lettuce, green", "mizuna", "Swiss chard");
   private static final int LAST_DAY = 64;
   private static final double STRAY = 0.09;
   private static final double SCALE = 0.04;
@@ -83,14 +84,21 @@ final class HiddenTruth {
         .day(nursery, Event.MOVE, batch, 2, "nursery")
         .day(bench, Event.MOVE, batch, 2, String.join("+", pots));
     double batchLog =
-        logFactor.getOrDefault(crop.name(), 0.0) + GrowthLearning.BATCH_SPREAD * dice.nextGaussian();
+        logFactor.getOrDefault(crop.name(), 0.0)
+            + GrowthLearning.BATCH_SPREAD * dice.nextGaussian();
     for (String pot : pots) {
       List<Stay> stays =
           List.of(
               new Stay(Rows.date(sown), places.nursery(), places.cellCm2()),
               new Stay(Rows.date(nursery), places.nursery(), places.placeCm2()),
               new Stay(Rows.date(bench), places.pot(pot).days(), places.pot(pot).siteCm2()));
-      live(crop, batch, pot, up, stays, batchLog + GrowthLearning.PLANT_SPREAD * dice.nextGaussian());
+      live(
+          crop,
+          batch,
+          pot,
+          up,
+          stays,
+          batchLog + GrowthLearning.PLANT_SPREAD * dice.nextGaussian());
     }
   }
 

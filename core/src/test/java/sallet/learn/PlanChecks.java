@@ -103,7 +103,10 @@ public final class PlanChecks implements Checks {
     return Math.sqrt(after.variance(term));
   }
 
-  /** Room, crops, batches and the two kinds of light as unknowns of one system; a crop is told with its room. */
+  /**
+   * Room, crops, batches and the two kinds of light as unknowns of one system; a crop is told with
+   * its room.
+   */
   private static Map<String, List<Double>> hierarchical(String input) {
     Map<String, List<Double>> given = named(input.substring(0, input.indexOf(';')));
     LinearGaussian unknowns = new LinearGaussian();

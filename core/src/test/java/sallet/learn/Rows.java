@@ -16,7 +16,13 @@ final class Rows {
 
   /** Adds a row of a batch; a count of 0 and negative grams and values are left out. */
   Rows add(
-      LocalDate date, Event event, String batch, int count, Where where, double grams, double value) {
+      LocalDate date,
+      Event event,
+      String batch,
+      int count,
+      Where where,
+      double grams,
+      double value) {
     entries.add(
         new Entry(
             entries.size() + 2,

@@ -28,8 +28,7 @@ final class SteadyPlaces {
 
   /** Light of some mol/m²/d; carbohydrate in proportion to it, as in dim light. */
   private static PlaceDays days(double dliMol) {
-    return new PlaceDays(
-        FIRST, all(1.25 * dliMol), all(dliMol), all(19), all(16), all(14));
+    return new PlaceDays(FIRST, all(1.25 * dliMol), all(dliMol), all(19), all(16), all(14));
   }
 
   private static double[] all(double value) {

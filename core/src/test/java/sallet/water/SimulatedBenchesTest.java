@@ -79,8 +79,7 @@ class SimulatedBenchesTest {
 
     double factor = Math.exp(Math.log(0.85) + 0.35 * dice.nextGaussian());
     double bias = 4 * dice.nextGaussian();
-    List<Double> weather =
-        IntStream.range(0, DAYS).mapToObj(d -> 4 * dice.nextGaussian()).toList();
+    List<Double> weather = IntStream.range(0, DAYS).mapToObj(d -> 4 * dice.nextGaussian()).toList();
     double trueGrowth = Math.max(0, growth + GROWTH_MISS * dice.nextGaussian());
     HourlyUse real =
         use(
@@ -176,8 +175,7 @@ class SimulatedBenchesTest {
   /** The readings are what does it: before them most forecasts miss. */
   @Test
   void beforeAnyReadingFewForecastsAreThatGood() {
-    assertThat(share(TRIALS, t -> Math.abs(t.before() / t.trulyL() - 1) <= 0.15))
-        .isLessThan(0.6);
+    assertThat(share(TRIALS, t -> Math.abs(t.before() / t.trulyL() - 1) <= 0.15)).isLessThan(0.6);
   }
 
   @Test
@@ -187,7 +185,10 @@ class SimulatedBenchesTest {
     assertThat(share(safe, t -> t.trulyL() <= t.usableL())).isGreaterThanOrEqualTo(0.95);
   }
 
-  /** The 80 % band holds 80 % or more (it is cautious), and is no shrug: at most 35 % above the middle. */
+  /**
+   * The 80 % band holds 80 % or more (it is cautious), and is no shrug: at most 35 % above the
+   * middle.
+   */
   @Test
   void theBandIsHonest() {
     double inside =

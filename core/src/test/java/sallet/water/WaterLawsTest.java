@@ -191,7 +191,11 @@ class WaterLawsTest {
             SteadyBench.lamp(2, 1, ppfd, 15),
             SteadyBench.air(1, 20, day -> humidity),
             LeafCover.told(
-                SteadyBench.FIRST, 2, 1, (pot, day) -> leafCm2, (pot, day) -> leafCm2 / (1 + leafCm2 / 600)),
+                SteadyBench.FIRST,
+                2,
+                1,
+                (pot, day) -> leafCm2,
+                (pot, day) -> leafCm2 / (1 + leafCm2 / 600)),
             new Surroundings(boundary, 90, 0.01));
     return use.dayL(0);
   }
@@ -256,8 +260,7 @@ class WaterLawsTest {
       assertThat(pot.floorMl()).isLessThan(pot.fullMl());
       assertThat(pot.fullMl()).isLessThan(pot.volumeMl());
       assertThat(pot.allowedMl()).isPositive();
-      assertThat(PotWater.afterDrying(medium, shape).fullMl())
-          .isLessThanOrEqualTo(pot.fullMl());
+      assertThat(PotWater.afterDrying(medium, shape).fullMl()).isLessThanOrEqualTo(pot.fullMl());
     }
   }
 

@@ -69,7 +69,7 @@ final class HouseholdBuilder {
         new Reservoir(values.base("reservoir.volume")),
         new ShelfBuilder(values).shelf(),
         List.of(),
-        Watering.usual(),
+        new WateringBuilder(values, bench).watering(),
         tariff());
   }
 

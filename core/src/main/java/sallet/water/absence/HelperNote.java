@@ -12,11 +12,7 @@ final class HelperNote {
   private HelperNote() {}
 
   static List<String> of(
-      HomeBench bench,
-      Preparation best,
-      List<AwaySheet.Visit> visits,
-      LocalDate from,
-      int days) {
+      HomeBench bench, Preparation best, List<AwaySheet.Visit> visits, LocalDate from, int days) {
     List<String> note = new ArrayList<>();
     double cmPerL = 0.1 / bench.tankM2();
     if (visits.isEmpty()) {

@@ -88,8 +88,6 @@ final class Helps {
             .map(rh -> Math.min(rh, Math.max(DRIEST_PERCENT, rh - DRIER_POINTS)))
             .toList();
     return household.withRoom(
-        household
-            .room()
-            .withAir(new AirClimate(air.dayC(), air.nightC(), drier, air.co2Ppm())));
+        household.room().withAir(new AirClimate(air.dayC(), air.nightC(), drier, air.co2Ppm())));
   }
 }

@@ -97,8 +97,7 @@ public final class Leaving {
     Scene filled = filled(start);
     Outlook full = watcher.look(filled);
     List<Lever> levers =
-        Levers.of(
-            start, from, full.atRisk(), 1000 * full.demand().medianL() / (24.0 * days));
+        Levers.of(start, from, full.atRisk(), 1000 * full.demand().medianL() / (24.0 * days));
     Preparation best =
         asItStands.safe(highestMsCm())
             ? new Preparation(
@@ -155,8 +154,7 @@ public final class Leaving {
       return brim;
     }
     double end = Math.max(0.1 * full, full - outlook.demand().litresFor(Outlook.SAFE));
-    double thin =
-        Salinity.highestStart(highestMsCm(), full, end, learned.uptake().msCm(), 1);
+    double thin = Salinity.highestStart(highestMsCm(), full, end, learned.uptake().msCm(), 1);
     return scene.filled(full, Math.min(scene.msCm(), Math.max(THINNEST_MS_CM, thin)));
   }
 
@@ -261,7 +259,10 @@ public final class Leaving {
         String.format(
             Locale.ROOT,
             "air 10 points drier than told: the water then lasts with %.0f %%",
-            100 * (best.missingL() > 0 ? dry.demand().lasts(dry.usableL() + best.missingL()) : dry.lasts())));
+            100
+                * (best.missingL() > 0
+                    ? dry.demand().lasts(dry.usableL() + best.missingL())
+                    : dry.lasts())));
     breaks.add("a leak, or an overflow that does not find back into the reservoir");
     return breaks;
   }
@@ -280,5 +281,4 @@ public final class Leaving {
     cautions.add(WaterCaution.WARM_WATER);
     return cautions.stream().distinct().toList();
   }
-
 }

@@ -160,9 +160,7 @@ final class Levers {
     add(
         Step.Kind.COOL,
         String.format(
-            Locale.ROOT,
-            "Turn the heating down by %.0f °C; growth slows as well.",
-            COOLER_K),
+            Locale.ROOT, "Turn the heating down by %.0f °C; growth slows as well.", COOLER_K),
         2,
         s -> s.with(cooler(s.household())));
   }
@@ -182,7 +180,7 @@ final class Levers {
                   s.household()
                       .withLamps(
                           lamps.stream()
-                              .map(l -> l.lasting(Math.min(SHORT_DAY_H, l.hours())))
+                              .map(l -> l.litFor(Math.min(SHORT_DAY_H, l.hours())))
                               .toList())));
     }
   }
@@ -207,10 +205,7 @@ final class Levers {
   }
 
   private void add(
-      Step.Kind kind,
-      String text,
-      int trouble,
-      java.util.function.UnaryOperator<Scene> change) {
+      Step.Kind kind, String text, int trouble, java.util.function.UnaryOperator<Scene> change) {
     levers.add(new Lever(kind, text, trouble, change));
   }
 
@@ -252,5 +247,4 @@ final class Levers {
                     damper,
                     air.co2Ppm())));
   }
-
 }

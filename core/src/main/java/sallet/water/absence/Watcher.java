@@ -102,8 +102,7 @@ final class Watcher {
         .allMatch(start -> pot.lastsMinutes(start) >= schedule.minutesToNextButOne(start));
   }
 
-  private double mostFragileHours(
-      HomeBench bench, HourlyUse use, LeafCover cover, double safe) {
+  private double mostFragileHours(HomeBench bench, HourlyUse use, LeafCover cover, double safe) {
     return IntStream.range(0, bench.size())
         .filter(pot -> stands(cover, pot))
         .mapToDouble(pot -> day(bench, use, pot, safe).shortestMinutes() / 60)

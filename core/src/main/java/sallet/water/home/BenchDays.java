@@ -27,8 +27,7 @@ public record BenchDays(HourlyLight light, HourlyAir air, LeafCover cover) {
   }
 
   /** The same in light that is known already. */
-  public static BenchDays of(
-      Household household, HourlyLight light, List<StandingPlant> plants) {
+  public static BenchDays of(Household household, HourlyLight light, List<StandingPlant> plants) {
     LocalDate from = light.from();
     int days = light.days();
     return new BenchDays(

@@ -181,13 +181,14 @@ public final class HomeWater {
   private WaterSheet.Solution solution() {
     Watering watering = bench.household().watering();
     double tubM2 = bench.tankM2() + 2 * watering.tank().heightM() * 2 * Math.sqrt(bench.tankM2());
-    double warms =
-        SolutionWarmth.pumpWarmsK(watering.pump().watts(), schedule.pumpHours(), tubM2);
+    double warms = SolutionWarmth.pumpWarmsK(watering.pump().watts(), schedule.pumpHours(), tubM2);
     double roomC =
-        IntStream.range(0, 24).mapToDouble(h -> days.air().at(0, h).temperatureC()).average().orElse(20);
+        IntStream.range(0, 24)
+            .mapToDouble(h -> days.air().at(0, h).temperatureC())
+            .average()
+            .orElse(20);
     double warm = watering.tank().temperatureC().orElse(roomC + warms);
-    double mmHg =
-        MMHG_PER_KPA * Vapour.pressureKpa(bench.household().place().elevationM());
+    double mmHg = MMHG_PER_KPA * Vapour.pressureKpa(bench.household().place().elevationM());
     return new WaterSheet.Solution(
         warm,
         watering.tank().temperatureC().isPresent(),
@@ -204,8 +205,7 @@ public final class HomeWater {
   private List<WaterCaution> cautions() {
     List<WaterCaution> cautions =
         new ArrayList<>(List.of(WaterCaution.MAINS, WaterCaution.TIMER, WaterCaution.OVERFLOW));
-    double load =
-        FloorLoad.kNPerM2(bench.household().reservoir().volumeL(), bench.tankM2());
+    double load = FloorLoad.kNPerM2(bench.household().reservoir().volumeL(), bench.tankM2());
     if (load > FloorLoad.USUAL_KN_M2 || bench.household().reservoir().volumeL() > 100) {
       cautions.add(WaterCaution.MASS);
     }

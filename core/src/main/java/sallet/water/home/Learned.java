@@ -63,7 +63,7 @@ public record Learned(
   }
 
   private Learned after(Watering.Level a, Watering.Level b, HourlyUse use) {
-    long days = ChronoUnit.DAYS.between(a.date(), b.date());
+    int days = (int) ChronoUnit.DAYS.between(a.date(), b.date());
     Interval interval =
         new Interval(
             a.litres() + a.addedL(), b.litres(), noonToNoonL(use, a.date(), b.date()), days);
@@ -80,8 +80,7 @@ public record Learned(
     List<Interval> more = new ArrayList<>(intervals);
     more.add(interval);
     UseFactor old = factor.readings() == 0 ? factor : factor.later(days);
-    return new Learned(
-        old.after(List.of(interval.ratio()), interval.logSd()), uptake, more, notes);
+    return new Learned(old.after(List.of(interval.ratio()), interval.logSd()), uptake, more, notes);
   }
 
   /** Salt at the first reading and poured in since, less that at the last, over the water gone. */
@@ -105,10 +104,7 @@ public record Learned(
     return loss < LEAST_SALT_L || drunk < 0 || drunk > MOST_DRUNK_MS_CM
         ? noting("The conductivities do not fit the levels: not used to learn what plants drink")
         : new Learned(
-            factor,
-            uptake.after(drunk, first.litres(), last.litres(), loss),
-            intervals,
-            notes);
+            factor, uptake.after(drunk, first.litres(), last.litres(), loss), intervals, notes);
   }
 
   private Learned after(Watering.Weighing w, HomeBench bench, HourlyUse use) {

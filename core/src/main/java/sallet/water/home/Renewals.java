@@ -61,8 +61,7 @@ final class Renewals {
               Composition.EMPTY,
               0);
       double strength = IonLedger.topUpStrength(low, water, salts, topUpL, wanted);
-      ledger =
-          low.after(0, 0, 0, plants, water.plus(salts.times(strength)), topUpL);
+      ledger = low.after(0, 0, 0, plants, water.plus(salts.times(strength)), topUpL);
       List<String> why = ledger.reasonsToRenew();
       if (!why.isEmpty()) {
         return Optional.of(new WaterSheet.Renewal(day.plusDays(d), why));

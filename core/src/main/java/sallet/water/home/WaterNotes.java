@@ -125,9 +125,7 @@ final class WaterNotes {
     if (room.humidityPoints() >= 5) {
       add(
           "The bench gives off up to %.0f g of water an hour; with %.1f air changes an hour that is about %.0f points of humidity on top of the room's",
-          room.vapourGPerHour(),
-          bench.household().watering().airChanges(),
-          room.humidityPoints());
+          room.vapourGPerHour(), bench.household().watering().airChanges(), room.humidityPoints());
     }
     if (room.coolestLeafK() < UNLIKELY_LEAF_K) {
       add(

@@ -13,8 +13,8 @@ public record Uptake(double msCm, double sd, int readings) {
   private static final double METER_MS_CM = 0.05;
 
   /**
-   * Before any reading: 0.5 to 1.0 mS/cm, from 1.7 to 3.3 g of dry mass made per litre with about
-   * 3 meq of each charge a gram (after Langenfeld et al. 2022, Sustainability 14:10204; tissue from
+   * Before any reading: 0.5 to 1.0 mS/cm, from 1.7 to 3.3 g of dry mass made per litre with about 3
+   * meq of each charge a gram (after Langenfeld et al. 2022, Sustainability 14:10204; tissue from
    * memory).
    */
   public static Uptake prior() {
