@@ -12,6 +12,9 @@ public record RoomVapour(double volumeM3, double changesPerHour) {
   /** Air changes when nothing is known, 1/h. Judgement, near the median of Du et al. 2012. */
   public static final double USUAL_CHANGES_PER_HOUR = 0.5;
 
+  /** Largest share of a room's vapour that is put down to one source. Judgement. */
+  public static final double LARGEST_SHARE = 0.5;
+
   private static final double KELVIN = 273.15;
 
   public RoomVapour {
@@ -43,17 +46,19 @@ public record RoomVapour(double volumeM3, double changesPerHour) {
   }
 
   /**
-   * The same room's air when less or more of it is changed and other water is given off: what comes
-   * in with outdoor air is taken from how the room is now.
+   * The same room's air when less or more of it is changed and other water is given off. What the
+   * source adds now is taken off and put on again in proportion to its water and against the air
+   * changes; it is never taken to be more than half of what the air holds now, for a room that is
+   * that dry must be aired more than told.
    *
    * @param now the room's air now
-   * @param nowGPerHour water given off now
+   * @param nowGPerHour water given off now, above 0
    * @param changes air changes then, 1/h
    * @param gPerHour water given off then
    */
   public MoistAir after(MoistAir now, double nowGPerHour, double changes, double gPerHour) {
-    double comesIn = Math.max(0, now.waterGM3() - raisedGM3(nowGPerHour));
-    double raised = new RoomVapour(volumeM3, changes).raisedGM3(gPerHour);
-    return MoistAir.holding(now.temperatureC(), comesIn + raised);
+    double raised = Math.min(raisedGM3(nowGPerHour), LARGEST_SHARE * now.waterGM3());
+    double then = raised * gPerHour / nowGPerHour * changesPerHour / changes;
+    return MoistAir.holding(now.temperatureC(), now.waterGM3() - raised + then);
   }
 }

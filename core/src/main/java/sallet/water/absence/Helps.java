@@ -69,6 +69,11 @@ final class Helps {
         visits.lasts());
   }
 
+  /** A larger container is more trouble. Judgement. */
+  static int tankTrouble(double litres) {
+    return 5 + (int) Math.ceil(litres / 10);
+  }
+
   static Step tank(double litres) {
     return new Step(
         Step.Kind.TANK,
@@ -76,7 +81,7 @@ final class Helps {
             Locale.ROOT,
             "Connect a second container with %.0f L, level with the first; or take out plants.",
             litres),
-        8,
+        tankTrouble(litres),
         0,
         Outlook.SAFE);
   }

@@ -12,7 +12,6 @@ import sallet.water.caution.WaterCaution;
 import sallet.water.home.HomeBench;
 import sallet.water.home.HomeWater;
 import sallet.water.home.Learned;
-import sallet.water.reservoir.Salinity;
 import sallet.water.reservoir.TankForecast;
 import sallet.water.transpiration.StandingPlant;
 
@@ -24,8 +23,10 @@ public final class Leaving {
   /** Solution is not thinned further than this for an absence, mS/cm. Judgement. */
   private static final double THINNEST_MS_CM = 0.4;
 
+  /** A step that saves less is not worth telling. */
+  private static final double LEAST_CHANGE = -0.01;
+
   private static final int VISIT_TROUBLE = 6;
-  private static final int TANK_TROUBLE = 8;
 
   private final LocalDate from;
   private final int days;
@@ -100,10 +101,10 @@ public final class Leaving {
         Levers.of(start, from, full.atRisk(), 1000 * full.demand().medianL() / (24.0 * days));
     Preparation best =
         asItStands.safe(highestMsCm())
-            ? new Preparation(
-                List.of(), start, asItStands, Visits.of(List.of(), 1, 1, 1), 0, 0, true)
+            ? new Preparation(List.of(), start, asItStands, Visits.NONE, 0, 0, true)
             : best(levers, full);
     List<Step> steps = new ArrayList<>(levers.stream().map(l -> told(l, full)).toList());
+    steps.removeIf(s -> s.useChange() > LEAST_CHANGE && s.kind() != Step.Kind.LIFT);
     steps.sort(Comparator.comparingDouble(Step::useChange));
     List<AwaySheet.Visit> visits =
         IntStream.range(0, best.visits().mornings().size())
@@ -145,17 +146,8 @@ public final class Leaving {
     return lever.told(full, watcher.look(filled(lever.change().apply(start))));
   }
 
-  /** Full to the brim, and so thin that the salt stays below its limit on return. */
   private Scene filled(Scene scene) {
-    double full = HomeBench.of(scene.household()).tank().fullL();
-    Scene brim = scene.filled(full, scene.msCm());
-    Outlook outlook = watcher.look(brim);
-    if (outlook.saltSafe(highestMsCm())) {
-      return brim;
-    }
-    double end = Math.max(0.1 * full, full - outlook.demand().litresFor(Outlook.SAFE));
-    double thin = Salinity.highestStart(highestMsCm(), full, end, learned.uptake().msCm(), 1);
-    return scene.filled(full, Math.min(scene.msCm(), Math.max(THINNEST_MS_CM, thin)));
+    return scene.filled(HomeBench.of(scene.household()).tank().fullL(), scene.msCm());
   }
 
   /** The set of steps with the least trouble that is safe; else the one that lasts best. */
@@ -198,33 +190,90 @@ public final class Leaving {
     for (Lever lever : levers) {
       scene = lever.change().apply(scene);
     }
-    scene = filled(scene);
-    Outlook outlook = watcher.look(scene);
-    List<Step> steps = new ArrayList<>(filling(scene));
+    Scene brim = filled(scene);
+    Outlook alone = watcher.look(brim);
+    Supply supply = supply(alone, brim);
+    Scene thinned = brim.filled(brim.levelL(), leaveMsCm(alone, brim, supply));
+    Outlook outlook = supplied(watcher.look(thinned), thinned, supply);
+    List<Step> steps = new ArrayList<>(filling(thinned));
     levers.forEach(lever -> steps.add(told(lever, full)));
-    int trouble = trouble(levers);
-    boolean sound = outlook.atRisk().isEmpty() && outlook.saltSafe(highestMsCm());
-    Visits visits = Visits.of(List.of(), 1, 1, 1);
-    double missing = 0;
-    if (!outlook.waterSafe()) {
-      visits = visits(outlook, scene);
-      if (visits.safe() && VISIT_TROUBLE * visits.mornings().size() <= TANK_TROUBLE) {
-        steps.add(Helps.neighbour(visits, from));
-        trouble += VISIT_TROUBLE * visits.mornings().size();
-      } else {
-        visits = Visits.of(List.of(), 1, 1, 1);
-        missing = Math.ceil(outlook.missingL());
-        steps.add(Helps.tank(missing));
-        trouble += TANK_TROUBLE;
-      }
+    steps.addAll(supply.steps());
+    return new Preparation(
+        steps,
+        thinned,
+        outlook,
+        supply.visits(),
+        supply.connectedL(),
+        steps.stream().mapToInt(Step::trouble).sum(),
+        outlook.safe(highestMsCm()));
+  }
+
+  /** Water that is brought because the reservoir alone is not enough. */
+  private record Supply(Visits visits, double connectedL, List<Step> steps) {
+    static final Supply NONE = new Supply(Visits.NONE, 0, List.of());
+
+    double pouredL() {
+      return visits.litres().stream().mapToDouble(Double::doubleValue).sum();
     }
-    return new Preparation(steps, scene, outlook, visits, missing, trouble, sound);
+  }
+
+  private Supply supply(Outlook alone, Scene brim) {
+    if (alone.waterSafe()) {
+      return Supply.NONE;
+    }
+    Visits visits = visits(alone, brim);
+    if (visits.safe() && VISIT_TROUBLE * visits.mornings().size() <= Helps.tankTrouble(alone.missingL())) {
+      return new Supply(visits, 0, List.of(Helps.neighbour(visits, from)));
+    }
+    double litres = Math.ceil(alone.missingL());
+    return new Supply(Visits.NONE, litres, List.of(Helps.tank(litres)));
+  }
+
+  /** Visitors fill it to the brim, so more is poured in when more was used. */
+  private SaltBooks books(Scene scene, Supply supply, double usedL, double medianL) {
+    double poured = medianL == 0 ? 0 : supply.pouredL() * usedL / medianL;
+    return new SaltBooks(
+        scene.levelL(), poured, supply.connectedL(), usedL, learned.uptake().msCm());
+  }
+
+  /** As strong as it is, or so thin that the salt stays below its limit on return. */
+  private double leaveMsCm(Outlook alone, Scene brim, Supply supply) {
+    double used = alone.demand().litresFor(Outlook.SAFE);
+    double highest =
+        books(brim, supply, used, alone.demand().medianL()).highestLeaveMsCm(highestMsCm());
+    return Double.isNaN(highest)
+        ? brim.msCm()
+        : Math.min(brim.msCm(), Math.max(THINNEST_MS_CM, highest));
+  }
+
+  private Outlook supplied(Outlook outlook, Scene scene, Supply supply) {
+    double median = outlook.demand().medianL();
+    double high = outlook.demand().litresFor(Outlook.SAFE);
+    double more = supply.connectedL() + supply.pouredL();
+    double lasts =
+        supply.visits().mornings().isEmpty()
+            ? outlook.demand().lasts(outlook.usableL() + more)
+            : supply.visits().lasts();
+    return outlook.supplied(
+        more,
+        lasts,
+        books(scene, supply, median, median).returnMsCm(scene.msCm()),
+        books(scene, supply, high, median).returnMsCm(scene.msCm()),
+        watcher.tank(
+            bench.tank().with(supply.connectedL()),
+            scene,
+            perDayL(outlook),
+            supply.visits().mornings()));
+  }
+
+  private static List<Double> perDayL(Outlook outlook) {
+    return outlook.tank().days().stream().map(TankForecast.Day::useL).toList();
   }
 
   private Visits visits(Outlook outlook, Scene scene) {
     double usable = HomeBench.of(scene.household()).tank().usableL(scene.levelL());
     return Visits.of(
-        outlook.tank().days().stream().map(TankForecast.Day::useL).toList(),
+        perDayL(outlook),
         learned.factor().logSd(),
         usable,
         usable);
@@ -255,14 +304,14 @@ public final class Leaving {
     }
     Scene drier = best.scene().with(Helps.drier(best.scene().household()));
     Outlook dry = watcher.look(drier);
-    breaks.add(
-        String.format(
-            Locale.ROOT,
-            "air 10 points drier than told: the water then lasts with %.0f %%",
-            100
-                * (best.missingL() > 0
-                    ? dry.demand().lasts(dry.usableL() + best.missingL())
-                    : dry.lasts())));
+    double lasts = dry.demand().lasts(dry.usableL() + best.connectedL());
+    if (best.visits().mornings().isEmpty() && lasts < Outlook.SAFE) {
+      breaks.add(
+          String.format(
+              Locale.ROOT,
+              "air 10 points drier than told: the water then lasts with %.0f %%",
+              100 * lasts));
+    }
     breaks.add("a leak, or an overflow that does not find back into the reservoir");
     return breaks;
   }

@@ -128,10 +128,10 @@ final class Levers {
           Step.Kind.DOOR,
           String.format(
               Locale.ROOT,
-              "Keep the door to the room closed: humidity rises from %.0f to about %.0f %%.",
+              "Close the door to the room the day before and look at a hygrometer: humidity should rise from %.0f to about %.0f %%, or this step does not count.",
               now,
               humid),
-          1,
+          2,
           s -> s.with(aired(s.household(), DOOR, humid - now)));
     }
   }

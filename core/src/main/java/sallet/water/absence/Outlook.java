@@ -12,7 +12,7 @@ import sallet.water.reservoir.TankForecast;
  * @param usableL water there is for it, L
  * @param lasts probability that this is enough
  * @param returnMsCm conductivity on return, median, mS/cm; NaN when the reservoir runs out
- * @param returnHighMsCm the same when 95 % of the demands are lower
+ * @param returnHighMsCm the same when 95 % of the demands are lower; NaN when it then runs out
  * @param atRisk pots that wilt when one flood is missed
  * @param mostFragileHours time from a flood to wilting of the pot that wilts first, h
  * @param schedule floods on the days away
@@ -53,5 +53,20 @@ public record Outlook(
   /** Water missing for 95 times in a hundred, L; 0 when there is enough. */
   public double missingL() {
     return Math.max(0, demand.litresFor(SAFE) - usableL);
+  }
+
+  /** The same with water that is brought or connected, and what comes of it. */
+  Outlook supplied(
+      double moreL, double probability, double msCm, double highMsCm, TankForecast levels) {
+    return new Outlook(
+        demand,
+        usableL + moreL,
+        probability,
+        msCm,
+        highMsCm,
+        atRisk,
+        mostFragileHours,
+        schedule,
+        levels);
   }
 }

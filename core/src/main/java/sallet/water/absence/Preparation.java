@@ -9,7 +9,7 @@ import java.util.List;
  * @param scene how things stand when the door closes
  * @param outlook what becomes of it
  * @param visits visits it needs
- * @param missingL water a second container must bring, L
+ * @param connectedL water a second container must bring, L
  * @param trouble sum of the steps' trouble
  * @param safe whether it may be called safe
  */
@@ -18,7 +18,7 @@ record Preparation(
     Scene scene,
     Outlook outlook,
     Visits visits,
-    double missingL,
+    double connectedL,
     int trouble,
     boolean safe) {
   Preparation {

@@ -12,6 +12,9 @@ import sallet.water.reservoir.Demand;
  * @param lasts least probability that the water lasts from one filling to the next
  */
 record Visits(List<Integer> mornings, List<Double> litres, double lasts) {
+  /** Nobody comes. */
+  static final Visits NONE = new Visits(List.of(), List.of(), 1);
+
   Visits {
     mornings = List.copyOf(mornings);
     litres = List.copyOf(litres);

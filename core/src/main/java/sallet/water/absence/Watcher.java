@@ -16,7 +16,7 @@ import sallet.water.home.HomeBench;
 import sallet.water.home.HomeWater;
 import sallet.water.home.Learned;
 import sallet.water.reservoir.Demand;
-import sallet.water.reservoir.Salinity;
+import sallet.water.reservoir.Tank;
 import sallet.water.reservoir.TankForecast;
 import sallet.water.transpiration.HourlyUse;
 import sallet.water.transpiration.LeafCover;
@@ -63,22 +63,30 @@ final class Watcher {
   }
 
   private TankForecast tank(HomeBench bench, Scene scene, HourlyUse use) {
-    return TankForecast.of(
-        bench.tank(),
-        scene.levelL(),
-        from,
+    List<Double> perDay =
         IntStream.range(0, days)
             .mapToObj(day -> learned.factor().median() * use.dayL(day))
-            .toList(),
-        learned.factor().logSd(),
-        scene.msCm(),
-        learned.uptake().msCm());
+            .toList();
+    return tank(bench.tank(), scene, perDay, List.of());
   }
 
-  /** Salt when so much has gone; the last tenth of the water is not looked into. */
+  /** Level and salt of a tank that is filled up on some mornings. */
+  TankForecast tank(Tank tank, Scene scene, List<Double> perDayL, List<Integer> filled) {
+    return TankForecast.of(
+        new TankForecast.Start(
+            tank,
+            scene.levelL() + tank.fullL() - scene.household().reservoir().volumeL(),
+            scene.msCm(),
+            learned.factor().logSd(),
+            learned.uptake().msCm()),
+        from,
+        perDayL,
+        filled);
+  }
+
   private double returnMsCm(Scene scene, double usedL) {
-    double end = Math.max(0.1 * scene.levelL(), scene.levelL() - usedL);
-    return Salinity.after(scene.msCm(), scene.levelL(), end, learned.uptake().msCm(), 1);
+    return new SaltBooks(scene.levelL(), 0, 0, usedL, learned.uptake().msCm())
+        .returnMsCm(scene.msCm());
   }
 
   private List<String> atRisk(

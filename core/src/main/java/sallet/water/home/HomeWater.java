@@ -152,13 +152,14 @@ public final class HomeWater {
 
   private TankForecast tank() {
     return TankForecast.of(
-        bench.tank(),
-        bench.levelL(),
+        new TankForecast.Start(
+            bench.tank(),
+            bench.levelL(),
+            bench.household().watering().tank().ecMsCm(),
+            factor.logSd(),
+            learned.uptake().msCm()),
         day,
-        IntStream.range(0, DAYS).mapToObj(d -> factor.median() * use.dayL(d)).toList(),
-        factor.logSd(),
-        bench.household().watering().tank().ecMsCm(),
-        learned.uptake().msCm());
+        IntStream.range(0, DAYS).mapToObj(d -> factor.median() * use.dayL(d)).toList());
   }
 
   private WaterSheet.Refill refill(TankForecast tank) {

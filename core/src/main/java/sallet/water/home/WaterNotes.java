@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import sallet.air.RoomVapour;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.medium.Medium;
 import sallet.water.reservoir.SolutionWarmth;
@@ -122,7 +123,14 @@ final class WaterNotes {
                 add(
                     "Below %.0f °C outside the panes run wet, below %.0f °C their edges stay damp enough for mould: air the room in short bursts, or let the bench stand away from cold glass",
                     wet, room.mouldBelowC().orElse(wet)));
-    if (room.humidityPoints() >= 5) {
+    double told = bench.household().room().air().humidityPercent().get(0);
+    if (room.humidityPoints() > RoomVapour.LARGEST_SHARE * told) {
+      add(
+          "The bench gives off up to %.0f g of water an hour, enough to raise a closed room by %.0f points of humidity: yours is aired more than %.1f times an hour, or damper than told; measure humidity at the leaves",
+          room.vapourGPerHour(),
+          room.humidityPoints(),
+          bench.household().watering().airChanges());
+    } else if (room.humidityPoints() >= 5) {
       add(
           "The bench gives off up to %.0f g of water an hour; with %.1f air changes an hour that is about %.0f points of humidity on top of the room's",
           room.vapourGPerHour(), bench.household().watering().airChanges(), room.humidityPoints());

@@ -26,4 +26,9 @@ public record Tank(double fullL, double floodL, double sumpL, double hoseL) {
   public double usableL(double levelL) {
     return Math.max(0, Math.min(levelL, fullL) - leastL());
   }
+
+  /** The same with a second container connected. */
+  public Tank with(double moreL) {
+    return new Tank(fullL + moreL, floodL, sumpL, hoseL);
+  }
 }

@@ -41,41 +41,63 @@ public record TankForecast(Tank tank, double startL, List<Day> days) {
   }
 
   /**
-   * The forecast.
+   * What is known when the forecast is made.
    *
-   * @param useL median use of each day, L
+   * @param tank the reservoir
+   * @param startL level on the first morning, L
+   * @param startMsCm conductivity then, mS/cm
    * @param factorLogSd spread of the household's factor
-   * @param startMsCm conductivity on the first morning
    * @param drunkMsCm what leaves with a litre of loss, as EC
    */
+  public record Start(
+      Tank tank, double startL, double startMsCm, double factorLogSd, double drunkMsCm) {}
+
+  /** The forecast from the median use of each day, L; nobody tops up. */
+  public static TankForecast of(Start start, LocalDate from, List<Double> useL) {
+    return of(start, from, useL, List.of());
+  }
+
+  /**
+   * The same when it is filled to the brim with plain water on some mornings, counted from the
+   * first.
+   */
   public static TankForecast of(
-      Tank tank,
-      double startL,
-      LocalDate from,
-      List<Double> useL,
-      double factorLogSd,
-      double startMsCm,
-      double drunkMsCm) {
+      Start start, LocalDate from, List<Double> useL, List<Integer> filled) {
     List<Day> days = new ArrayList<>();
+    Start since = start;
     double used = 0;
     for (int i = 0; i < useL.size(); i++) {
+      if (filled.contains(i) && used > 0) {
+        since = refilled(since, days.get(i - 1), used);
+        used = 0;
+      }
       used += useL.get(i);
-      Demand demand = Demand.of(used, factorLogSd);
-      double spread = Math.exp(TEN_PERCENT * demand.logSd());
-      double level = Math.max(0, startL - used);
-      days.add(
-          new Day(
-              from.plusDays(i),
-              useL.get(i),
-              level,
-              Math.max(0, startL - used * spread),
-              Math.max(0, startL - used / spread),
-              level < 0.02 * startL
-                  ? Double.NaN
-                  : Salinity.after(startMsCm, startL, level, drunkMsCm, 1),
-              demand.lasts(tank.usableL(startL))));
+      days.add(evening(since, from.plusDays(i), useL.get(i), used));
     }
-    return new TankForecast(tank, startL, days);
+    return new TankForecast(start.tank(), start.startL(), days);
+  }
+
+  private static Start refilled(Start s, Day evening, double used) {
+    double poured = s.tank().fullL() - Math.max(0, s.startL() - used);
+    double left = s.tank().fullL() - poured;
+    double msCm = left > 0 ? Salinity.mixed(evening.ecMsCm(), left, 0, poured) : 0;
+    return new Start(s.tank(), s.tank().fullL(), msCm, s.factorLogSd(), s.drunkMsCm());
+  }
+
+  private static Day evening(Start s, LocalDate date, double useL, double used) {
+    Demand demand = Demand.of(used, s.factorLogSd());
+    double spread = Math.exp(TEN_PERCENT * demand.logSd());
+    double level = Math.max(0, s.startL() - used);
+    return new Day(
+        date,
+        useL,
+        level,
+        Math.max(0, s.startL() - used * spread),
+        Math.max(0, s.startL() - used / spread),
+        level < 0.02 * s.startL()
+            ? Double.NaN
+            : Salinity.after(s.startMsCm(), s.startL(), level, s.drunkMsCm(), 1),
+        demand.lasts(s.tank().usableL(s.startL())));
   }
 
   /** Whole days that floods stay whole with a probability; empty when longer than the forecast. */

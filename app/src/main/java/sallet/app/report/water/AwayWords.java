@@ -71,16 +71,27 @@ final class AwayWords {
   /** The numbers before and after the steps. */
   static String numbers(Outlook o) {
     return WaterWords.of(
-        "The bench uses about %.0f L (%.0f L are enough 95 times in 100), and %.0f L may go; the solution comes back at %s mS/cm; %s.",
+        "The bench uses about %.0f L (%.0f L are enough 95 times in 100), and there are %.0f L for it; %s; %s.",
         o.demand().medianL(),
         o.demand().litresFor(0.95),
         o.usableL(),
-        Double.isNaN(o.returnMsCm())
-            ? "unknown"
-            : WaterWords.of("%.2f (at most %.2f)", o.returnMsCm(), o.returnHighMsCm()),
+        salt(o),
         o.atRisk().isEmpty()
             ? "every pot outlives a missed flood"
             : "pots at risk when one flood is missed: " + String.join(", ", o.atRisk()));
+  }
+
+  private static String salt(Outlook o) {
+    if (Double.isNaN(o.returnMsCm())) {
+      return "the reservoir runs dry";
+    }
+    return Double.isNaN(o.returnHighMsCm())
+        ? WaterWords.of(
+            "you find the solution at %.2f mS/cm, or the reservoir dry", o.returnMsCm())
+        : WaterWords.of(
+            "you find the solution at %.2f mS/cm (at most %.2f)",
+            o.returnMsCm(),
+            o.returnHighMsCm());
   }
 
   /** What a step does alone. */

@@ -72,7 +72,7 @@ public final class WaterPage {
       sheet.number("%.0f", p.allowedMl());
       sheet.number("%.0f", p.useMlPerDay());
       sheet.number("%.1f", p.floodsPerDay());
-      sheet.number("%.0f h", p.survivesHours());
+      sheet.page.element("td", WaterWords.survives(p), "class", "number");
       sheet.page.closeLine();
     }
     sheet.page.closeLine().closeLine().closeLine().closeLine();

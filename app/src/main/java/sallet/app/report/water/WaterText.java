@@ -66,16 +66,16 @@ public final class WaterText {
 
   private void pots(WaterSheet sheet) {
     out.heading("POTS, the ones that wilt first when the pump fails");
-    out.line("%-5s %-28s %8s %9s %8s", "pot", "plant", "mL a day", "floods", "wilts in");
+    out.line("%-5s %-28s %8s %9s %10s", "pot", "plant", "mL a day", "floods", "wilts in");
     List<WaterSheet.PotLine> pots = WaterWords.telling(sheet);
     for (WaterSheet.PotLine p : pots.subList(0, Math.min(MOST_POTS, pots.size()))) {
       out.line(
-          "%-5s %-28s %8.0f %9.1f %6.0f h",
+          "%-5s %-28s %8.0f %9.1f %10s",
           p.pot(),
           Words.spoken(p.crop()),
           p.useMlPerDay(),
           p.floodsPerDay(),
-          p.survivesHours());
+          WaterWords.survives(p));
     }
     if (pots.size() > MOST_POTS) {
       out.line("and %d more, less thirsty", pots.size() - MOST_POTS);

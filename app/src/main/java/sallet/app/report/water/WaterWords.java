@@ -188,6 +188,11 @@ final class WaterWords {
         .toList();
   }
 
+  /** Time until a pot wilts; three days are the most that is reckoned. */
+  static String survives(WaterSheet.PotLine pot) {
+    return pot.survivesHours() >= 72 ? "over 72 h" : of("%.0f h", pot.survivesHours());
+  }
+
   /** How the numbers come about. */
   static List<String> how() {
     return List.of(
