@@ -55,9 +55,7 @@ final class AwayCommand extends HouseholdCommand {
             good,
             read.wish(() -> today(good.household(), "--today")),
             new Absence(
-                first.orElseThrow(),
-                last.orElseThrow(),
-                good.household().eaters().people()));
+                first.orElseThrow(), last.orElseThrow(), good.household().eaters().people()));
   }
 
   private ExitStatus away(HouseholdFile.Good file, TellWater.Wish wish, Absence absence) {

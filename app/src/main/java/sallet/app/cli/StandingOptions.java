@@ -53,8 +53,7 @@ final class StandingOptions {
     if (day.isPresent() && first.filter(day.get()::isBefore).isPresent()) {
       call.fault("--since", first.get() + " is after today; name the day sowing began");
     }
-    if (day.isPresent()
-        && first.filter(f -> f.isBefore(day.get().minusWeeks(40))).isPresent()) {
+    if (day.isPresent() && first.filter(f -> f.isBefore(day.get().minusWeeks(40))).isPresent()) {
       call.fault("--since", first.get() + " is more than 40 weeks ago; name a later day");
     }
     return new Read(

@@ -77,8 +77,7 @@ final class BenchPlants {
     Crop crop = catalogue.find(sowing.crop()).orElseThrow();
     int pot = indexOf(potName);
     PlaceDays place =
-        places.computeIfAbsent(
-            pot, p -> RoomDays.atPlace(light, p, household.room().air()));
+        places.computeIfAbsent(pot, p -> RoomDays.atPlace(light, p, household.room().air()));
     List<Stay> stays = new ArrayList<>();
     stays.add(new Stay(sowing.date(), nursery, household.nursery().cellAreaCm2()));
     if (course.throughNursery()) {

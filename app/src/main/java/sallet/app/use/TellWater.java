@@ -76,8 +76,7 @@ public final class TellWater {
       Absence absence,
       Consumer<String> progress,
       BooleanSupplier cancelled) {
-    List<WaterFault.Line> faults =
-        Leaving.dates(wish.today(), absence.from(), absence.to());
+    List<WaterFault.Line> faults = Leaving.dates(wish.today(), absence.from(), absence.to());
     if (!faults.isEmpty()) {
       throw new WaterFault(faults);
     }
@@ -88,17 +87,14 @@ public final class TellWater {
     TellWater tell = new TellWater(away, catalogue, wish);
     LocalDate until = absence.to().plusDays(2);
     return Leaving.sheet(
-        away,
-        tell.plants(until, progress, cancelled),
-        wish.today(),
-        absence.from(),
-        absence.to());
+        away, tell.plants(until, progress, cancelled), wish.today(), absence.from(), absence.to());
   }
 
   /** What stands on the bench when the household has followed its plan. */
   private List<StandingPlant> plants(
       LocalDate until, Consumer<String> progress, BooleanSupplier cancelled) {
-    int weeks = (int) Math.min(MOST_WEEKS, (until.toEpochDay() - wish.since().toEpochDay()) / 7 + 2);
+    int weeks =
+        (int) Math.min(MOST_WEEKS, (until.toEpochDay() - wish.since().toEpochDay()) / 7 + 2);
     SowingPlan plan =
         MakePlan.of(
             household,

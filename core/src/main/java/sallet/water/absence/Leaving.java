@@ -222,7 +222,8 @@ public final class Leaving {
       return Supply.NONE;
     }
     Visits visits = visits(alone, brim);
-    if (visits.safe() && VISIT_TROUBLE * visits.mornings().size() <= Helps.tankTrouble(alone.missingL())) {
+    if (visits.safe()
+        && VISIT_TROUBLE * visits.mornings().size() <= Helps.tankTrouble(alone.missingL())) {
       return new Supply(visits, 0, List.of(Helps.neighbour(visits, from)));
     }
     double litres = Math.ceil(alone.missingL());
@@ -272,11 +273,7 @@ public final class Leaving {
 
   private Visits visits(Outlook outlook, Scene scene) {
     double usable = HomeBench.of(scene.household()).tank().usableL(scene.levelL());
-    return Visits.of(
-        perDayL(outlook),
-        learned.factor().logSd(),
-        usable,
-        usable);
+    return Visits.of(perDayL(outlook), learned.factor().logSd(), usable, usable);
   }
 
   private List<Step> filling(Scene scene) {

@@ -10,8 +10,7 @@ package sallet.water.absence;
  * @param usedL water used, L
  * @param drunkMsCm what leaves with a litre, as EC, mS/cm
  */
-record SaltBooks(
-    double startL, double pouredL, double connectedL, double usedL, double drunkMsCm) {
+record SaltBooks(double startL, double pouredL, double connectedL, double usedL, double drunkMsCm) {
   /** The last tenth of a reservoir is not looked into. */
   private static final double LEAST_SHARE = 0.1;
 

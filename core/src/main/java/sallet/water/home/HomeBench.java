@@ -268,10 +268,18 @@ public final class HomeBench {
    * @param fromDay first of these days, counted from the first of {@code use}
    */
   public FloodSchedule schedule(HourlyUse use, double factor, int fromDay, int days) {
+    return schedule(use, factor, fromDay, days, List.of());
+  }
+
+  /** The same as if some pots were not there. */
+  FloodSchedule schedule(
+      HourlyUse use, double factor, int fromDay, int days, List<String> without) {
     List<PotDay> each =
         IntStream.range(0, size())
+            .filter(pot -> !without.contains(name(pot)))
             .mapToObj(
-                pot -> potDay(use, pot, factor, fromDay, days, water(pot).allowedMl(), mostMl(pot)))
+                pot ->
+                    potDay(use, pot, factor, fromDay, days, water(pot).allowedMl(), mostMl(pot)))
             .toList();
     return FloodTimes.of(each, light(), timer(), length());
   }

@@ -103,8 +103,14 @@ public final class HomeWater {
         solution,
         room,
         SeedCells.of(bench),
-        WaterNotes.of(bench, schedule, pots, tank, solution, room, learned),
+        WaterNotes.of(bench, schedule, without(pots), pots, tank, solution, room, learned),
         cautions());
+  }
+
+  private FloodSchedule without(List<WaterSheet.PotLine> pots) {
+    List<String> spoilers =
+        WaterNotes.spoilers(pots).stream().map(WaterSheet.PotLine::pot).toList();
+    return bench.schedule(use, factor.quantile(SAFE), 0, WEEK, spoilers);
   }
 
   private List<WaterSheet.PotLine> pots() {

@@ -1,7 +1,9 @@
 package sallet.water.home;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sallet.feed.FeedFault;
 import sallet.feed.UnsafeDose;
@@ -9,6 +11,7 @@ import sallet.feed.home.FeedSheet;
 import sallet.feed.home.FeedWish;
 import sallet.feed.home.HomeFeed;
 import sallet.feed.ion.Composition;
+import sallet.feed.ion.Ion;
 import sallet.feed.reservoir.IonLedger;
 import sallet.feed.reservoir.UptakePrior;
 import sallet.household.Household;
@@ -47,7 +50,7 @@ final class Renewals {
       FeedSheet sheet, double litres, LocalDate day, double drunkL, double lossL) {
     UptakePrior plants = UptakePrior.find("lettuce").orElseThrow();
     Composition water = sheet.water().composition();
-    Composition salts = sheet.perLitre().plus(water.times(-1));
+    Composition salts = without(sheet.perLitre(), water);
     IonLedger ledger = IonLedger.fresh(sheet.perLitre(), litres);
     double wanted = ledger.ecMsCm();
     double topUpL = TOP_UP_DAYS * lossL;
@@ -68,5 +71,14 @@ final class Renewals {
       }
     }
     return Optional.empty();
+  }
+
+  /** What the salts brought; acid may have driven some of the water's carbonate out. */
+  private static Composition without(Composition solution, Composition water) {
+    Map<Ion, Double> salts = new EnumMap<>(Ion.class);
+    solution
+        .mmol()
+        .forEach((ion, mmol) -> salts.put(ion, Math.max(0, mmol - water.mmol(ion))));
+    return new Composition(salts);
   }
 }

@@ -25,9 +25,15 @@ final class WaterNotes {
 
   private WaterNotes() {}
 
+  /**
+   * The notes.
+   *
+   * @param without floods if the pots that spoil it for all were not there
+   */
   static List<String> of(
       HomeBench bench,
       FloodSchedule schedule,
+      FloodSchedule without,
       List<WaterSheet.PotLine> pots,
       TankForecast tank,
       WaterSheet.Solution solution,
@@ -36,7 +42,7 @@ final class WaterNotes {
     WaterNotes all = new WaterNotes();
     all.tank(tank);
     all.timer(schedule);
-    all.thirstiest(pots);
+    all.thirstiest(pots, schedule, without);
     all.air(pots);
     all.solution(solution);
     all.room(bench, room);
@@ -71,27 +77,42 @@ final class WaterNotes {
     }
   }
 
-  private void thirstiest(List<WaterSheet.PotLine> pots) {
-    List<WaterSheet.PotLine> planted =
-        pots.stream()
-            .filter(p -> !p.crop().isEmpty())
-            .sorted(Comparator.comparingDouble(WaterSheet.PotLine::floodsPerDay))
+  /** Pots that need far more floods than the middle one; none when few are planted. */
+  static List<WaterSheet.PotLine> spoilers(List<WaterSheet.PotLine> pots) {
+    List<WaterSheet.PotLine> planted = byFloods(pots);
+    return planted.size() < 3
+        ? List.of()
+        : planted.stream()
+            .filter(p -> p.floodsPerDay() > SPOILS * middle(planted))
             .toList();
-    if (planted.size() < 3) {
-      return;
-    }
-    double middle = planted.get(planted.size() / 2).floodsPerDay();
-    List<WaterSheet.PotLine> spoilers =
-        planted.stream().filter(p -> p.floodsPerDay() > SPOILS * middle).toList();
+  }
+
+  private static List<WaterSheet.PotLine> byFloods(List<WaterSheet.PotLine> pots) {
+    return pots.stream()
+        .filter(p -> !p.crop().isEmpty())
+        .sorted(Comparator.comparingDouble(WaterSheet.PotLine::floodsPerDay))
+        .toList();
+  }
+
+  private static double middle(List<WaterSheet.PotLine> planted) {
+    return planted.get(planted.size() / 2).floodsPerDay();
+  }
+
+  private void thirstiest(
+      List<WaterSheet.PotLine> pots, FloodSchedule schedule, FloodSchedule without) {
+    List<WaterSheet.PotLine> spoilers = spoilers(pots);
     if (!spoilers.isEmpty()) {
-      WaterSheet.PotLine most = spoilers.get(spoilers.size() - 1);
+      boolean one = spoilers.size() == 1;
       add(
-          "%s need%s %.1f floods a day where the middle pot needs %.1f, so the whole bench is flooded for %s: a larger pot, a dimmer place or a harvest there saves floods",
+          "%s need%s %.1f floods a day where the middle pot needs %.1f, so the whole bench is flooded %.0f times for %s; without %s %.0f floods would do: a larger pot, a medium that holds more, a dimmer place or a harvest there",
           pots(spoilers.stream().map(WaterSheet.PotLine::pot).toList()),
-          spoilers.size() == 1 ? "s" : "",
-          most.floodsPerDay(),
-          middle,
-          spoilers.size() == 1 ? "it" : "them");
+          one ? "s" : "",
+          spoilers.get(spoilers.size() - 1).floodsPerDay(),
+          middle(byFloods(pots)),
+          schedule.floodsPerDay(),
+          one ? "it" : "them",
+          one ? "it" : "them",
+          without.floodsPerDay());
     }
   }
 
@@ -127,9 +148,7 @@ final class WaterNotes {
     if (room.humidityPoints() > RoomVapour.LARGEST_SHARE * told) {
       add(
           "The bench gives off up to %.0f g of water an hour, enough to raise a closed room by %.0f points of humidity: yours is aired more than %.1f times an hour, or damper than told; measure humidity at the leaves",
-          room.vapourGPerHour(),
-          room.humidityPoints(),
-          bench.household().watering().airChanges());
+          room.vapourGPerHour(), room.humidityPoints(), bench.household().watering().airChanges());
     } else if (room.humidityPoints() >= 5) {
       add(
           "The bench gives off up to %.0f g of water an hour; with %.1f air changes an hour that is about %.0f points of humidity on top of the room's",

@@ -74,7 +74,8 @@ class LeavingTest {
         assertThat(trouble).isLessThanOrEqualTo(step.trouble());
       }
     }
-    assertThat(sheet.steps()).isSortedAccordingTo((a, b) -> Double.compare(a.useChange(), b.useChange()));
+    assertThat(sheet.steps())
+        .isSortedAccordingTo((a, b) -> Double.compare(a.useChange(), b.useChange()));
   }
 
   @Test
@@ -116,9 +117,7 @@ class LeavingTest {
     WaterFault fault =
         catchThrowableOfType(
             WaterFault.class,
-            () ->
-                Leaving.sheet(
-                    home, List.of(), Households.DAY, FROM, FROM.minusDays(2)));
+            () -> Leaving.sheet(home, List.of(), Households.DAY, FROM, FROM.minusDays(2)));
     assertThat(fault.lines())
         .containsExactly(
             new WaterFault.Line(

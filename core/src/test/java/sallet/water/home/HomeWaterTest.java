@@ -67,8 +67,7 @@ class HomeWaterTest {
             OptionalDouble.empty(),
             Optional.of("expanded clay"));
     HomeBench bench =
-        HomeBench.of(
-            HOME.withWatering(Households.potted(0.04, List.of(clay), List.of(weighing))));
+        HomeBench.of(HOME.withWatering(Households.potted(0.04, List.of(clay), List.of(weighing))));
     assertThat(bench.water(0).fullMl()).isCloseTo(840, within(1e-9));
     assertThat(bench.water(11)).isEqualTo(bench.water(0));
     assertThat(bench.water(1).weighed()).isFalse();
@@ -162,9 +161,7 @@ class HomeWaterTest {
                         Households.DAY.minusDays(1), 20, OptionalDouble.empty(), 0, 0)));
     Learned learned =
         HomeWater.learned(
-            HomeBench.of(HOME.withWatering(spilled)),
-            Households.lettuce(HOME, 8),
-            Households.DAY);
+            HomeBench.of(HOME.withWatering(spilled)), Households.lettuce(HOME, 8), Households.DAY);
     assertThat(learned.factor()).isEqualTo(sallet.water.learn.UseFactor.prior());
     assertThat(learned.notes()).hasSize(1);
     assertThat(learned.notes().get(0)).contains("not used to learn; check for spills");

@@ -50,9 +50,7 @@ public final class Households {
   public static Household of(double tankL, double humidity) {
     List<Pot> pots =
         IntStream.range(0, POTS)
-            .mapToObj(
-                i ->
-                    new Pot("P" + i, 0.1 + 0.2 * (i % 6), 0.15 + 0.3 * Math.floorDiv(i, 6)))
+            .mapToObj(i -> new Pot("P" + i, 0.1 + 0.2 * (i % 6), 0.15 + 0.3 * Math.floorDiv(i, 6)))
             .toList();
     Room room =
         new Room(
@@ -64,8 +62,7 @@ public final class Households {
             0.2,
             new AirClimate(
                 Collections.nCopies(12, 20.0), Collections.nCopies(12, 17.0), humidity, 450),
-            List.of(
-                new Window(Wall.SOUTH, 1, 1.2, 1.2, 0.9, 0.1, 2, Double.NaN, 0.8, 0.92, 1, 0)));
+            List.of(new Window(Wall.SOUTH, 1, 1.2, 1.2, 0.9, 0.1, 2, Double.NaN, 0.8, 0.92, 1, 0)));
     return new Household(
         new Eaters(2, 480, 3, List.of(DayOfWeek.WEDNESDAY, DayOfWeek.SATURDAY)),
         List.of(),

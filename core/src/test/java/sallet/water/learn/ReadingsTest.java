@@ -18,8 +18,7 @@ class ReadingsTest {
   void floodsAreLeftOutOfTheLoss() {
     List<LevelTrace.Point> trace = new ArrayList<>();
     for (int minute = 0; minute <= 24 * 60; minute += 5) {
-      trace.add(
-          new LevelTrace.Point(minute, 50 - minute / 600.0 - (flooded(minute) ? 20 : 0)));
+      trace.add(new LevelTrace.Point(minute, 50 - minute / 600.0 - (flooded(minute) ? 20 : 0)));
     }
     assertThat(LevelTrace.lossL(trace, 20)).isCloseTo(2.4, within(1e-9));
     assertThat(LevelTrace.settled(trace, 20)).allMatch(p -> p.litres() > 45);
@@ -64,8 +63,7 @@ class ReadingsTest {
     assertThat(CleaningDose.bleachMl(200, 10, 5)).isCloseTo(40, within(1e-9));
     assertThatThrownBy(() -> CleaningDose.bleachMl(500, 10, 5))
         .hasMessageContaining("100 to 200 mg/L");
-    assertThatThrownBy(() -> CleaningDose.bleachMl(200, 10, 40))
-        .hasMessageContaining("1 to 15 %");
+    assertThatThrownBy(() -> CleaningDose.bleachMl(200, 10, 40)).hasMessageContaining("1 to 15 %");
   }
 
   /** By hand: 10 W all day on 0.6 m² at 8 W/m²/K warm by 2.1 K; 40 L follow within 9.7 h. */

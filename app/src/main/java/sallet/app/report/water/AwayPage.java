@@ -45,8 +45,7 @@ public final class AwayPage {
     tick(
         WaterWords.of(
             "Leave with %.0f L of %.1f mS/cm, and the timer as below.",
-            away.startL(),
-            away.startMsCm()));
+            away.startL(), away.startMsCm()));
     page.closeLine().closeLine();
   }
 
@@ -73,8 +72,7 @@ public final class AwayPage {
       return;
     }
     sheet.section("helps", "What helps, most first");
-    sheet.page.element(
-        "p", "Each done alone, after the reservoir is filled up.", "class", "quiet");
+    sheet.page.element("p", "Each done alone, after the reservoir is filled up.", "class", "quiet");
     sheet.page.open("div", "class", "scroll", "tabindex", "0");
     sheet.head("Step", "Water", "Then it lasts with");
     for (Step step : steps) {

@@ -26,8 +26,7 @@ public final class AwayText {
           "[ ] ",
           WaterWords.of(
               "Leave with %.0f L of %.1f mS/cm, and the timer as below.",
-              sheet.startL(),
-              sheet.startMsCm()));
+              sheet.startL(), sheet.startMsCm()));
     }
     out.heading("AS IT STANDS");
     out.wrap("", AwayWords.numbers(sheet.asItStands()));
@@ -55,9 +54,7 @@ public final class AwayText {
 
   private void timer(AwaySheet sheet) {
     out.heading("TIMER");
-    out.wrap(
-        "",
-        String.join(", ", WaterWords.timer(sheet.prepared().schedule())));
+    out.wrap("", String.join(", ", WaterWords.timer(sheet.prepared().schedule())));
   }
 
   private void steps(List<Step> steps) {

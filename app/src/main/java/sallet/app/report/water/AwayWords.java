@@ -55,8 +55,7 @@ final class AwayWords {
                   : outlook.atRisk().size() + " pots wilt"));
     }
     if (reasons.isEmpty()) {
-      reasons.add(
-          WaterWords.of("the solution may rise to %.1f mS/cm", outlook.returnHighMsCm()));
+      reasons.add(WaterWords.of("the solution may rise to %.1f mS/cm", outlook.returnHighMsCm()));
     }
     return String.join(", ", reasons);
   }
@@ -86,17 +85,16 @@ final class AwayWords {
       return "the reservoir runs dry";
     }
     return Double.isNaN(o.returnHighMsCm())
-        ? WaterWords.of(
-            "you find the solution at %.2f mS/cm, or the reservoir dry", o.returnMsCm())
+        ? WaterWords.of("you find the solution at %.2f mS/cm, or the reservoir dry", o.returnMsCm())
         : WaterWords.of(
             "you find the solution at %.2f mS/cm (at most %.2f)",
-            o.returnMsCm(),
-            o.returnHighMsCm());
+            o.returnMsCm(), o.returnHighMsCm());
   }
 
   /** What a step does alone. */
   static String effect(Step step) {
     return WaterWords.of(
-        "%+.0f %% of water; alone: lasts with %s", 100 * step.useChange(), chance(step.lastsAlone()));
+        "%+.0f %% of water; alone: lasts with %s",
+        100 * step.useChange(), chance(step.lastsAlone()));
   }
 }

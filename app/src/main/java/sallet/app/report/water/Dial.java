@@ -30,8 +30,7 @@ final class Dial {
       svg.empty("path", "d", segment(m, m + SEGMENT), "class", "segment");
     }
     for (int start : schedule.startMinutes()) {
-      svg.empty(
-          "path", "d", segment(start, start + schedule.onMinutes()), "class", "pump-on");
+      svg.empty("path", "d", segment(start, start + schedule.onMinutes()), "class", "pump-on");
     }
     for (int hour = 0; hour < 24; hour += 3) {
       double angle = angle(60 * hour);
@@ -42,7 +41,12 @@ final class Dial {
           "middle strong",
           Integer.toString(hour));
     }
-    Svg.text(svg, MIDDLE, MIDDLE - 2, "middle strong", WaterWords.of("%.0f floods", schedule.floodsPerDay()));
+    Svg.text(
+        svg,
+        MIDDLE,
+        MIDDLE - 2,
+        "middle strong",
+        WaterWords.of("%.0f floods", schedule.floodsPerDay()));
     Svg.text(svg, MIDDLE, MIDDLE + 16, "middle", "of " + schedule.onMinutes() + " min");
     return svg.closeLine();
   }

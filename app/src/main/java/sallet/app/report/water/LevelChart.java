@@ -39,8 +39,7 @@ final class LevelChart {
             .formatted(tank.startL()));
     double step = most > 100 ? most / 5 : most > 40 ? 20 : 10;
     for (double litres = 0; litres <= most; litres += step) {
-      svg.empty(
-          "line", "x1", LEFT, "y1", y(litres), "x2", RIGHT, "y2", y(litres), "class", "rule");
+      svg.empty("line", "x1", LEFT, "y1", y(litres), "x2", RIGHT, "y2", y(litres), "class", "rule");
       Svg.text(svg, LEFT - 6, y(litres) + 4, "end", Words.oneDecimal(litres).replace(".0", ""));
     }
     Svg.text(svg, LEFT - 30, 12, "small", "litres");

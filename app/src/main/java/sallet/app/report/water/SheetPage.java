@@ -73,8 +73,7 @@ final class SheetPage {
       page.open("tr").element("th", Words.day(day.date()), "scope", "row");
       number("%.1f", day.useL());
       number("%.1f", day.levelL());
-      page.element(
-          "td", WaterWords.of("%.0f to %.0f", day.lowL(), day.highL()), "class", "number");
+      page.element("td", WaterWords.of("%.0f to %.0f", day.lowL(), day.highL()), "class", "number");
       if (Double.isNaN(day.ecMsCm())) {
         page.element("td", "");
       } else {

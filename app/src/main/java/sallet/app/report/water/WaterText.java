@@ -23,8 +23,7 @@ public final class WaterText {
   private String sheet(WaterSheet sheet) {
     out.line("WATER FROM %s", Words.dayAndYear(sheet.day()));
     out.wrap("", WaterWords.verdict(sheet));
-    out.line(
-        "%d of %d pots are planted.", sheet.planted(), sheet.pots().size());
+    out.line("%d of %d pots are planted.", sheet.planted(), sheet.pots().size());
     timer(sheet);
     reservoir(sheet);
     pots(sheet);

@@ -27,9 +27,7 @@ final class WaterWords {
     String floods =
         s.everyMinutes().isPresent()
             ? of("flood every %s", hours(s.everyMinutes().getAsInt()))
-            : of(
-                "%s a day",
-                Words.count(s.startMinutes().size(), "flood"));
+            : of("%s a day", Words.count(s.startMinutes().size(), "flood"));
     return of(
         "Set the timer to %s of %d min; the water lasts %s.",
         floods, s.onMinutes(), lasts(sheet.tank()));
@@ -66,8 +64,7 @@ final class WaterWords {
       return List.of(
           of(
               "On for %d min, off for %s, day and night.",
-              s.onMinutes(),
-              hours(s.everyMinutes().getAsInt() - s.onMinutes())));
+              s.onMinutes(), hours(s.everyMinutes().getAsInt() - s.onMinutes())));
     }
     List<String> lines = new ArrayList<>();
     for (int start : s.startMinutes()) {
@@ -108,10 +105,7 @@ final class WaterWords {
   /** When and what to pour in. */
   static String refill(WaterSheet sheet) {
     TopUp pour = sheet.topUp().pour();
-    String what =
-        pour.msCm() == 0
-            ? "plain water"
-            : of("solution of %.1f mS/cm", pour.msCm());
+    String what = pour.msCm() == 0 ? "plain water" : of("solution of %.1f mS/cm", pour.msCm());
     return of(
         "Fill up by %s%s: about %.0f L of %s; that brings the conductivity to %.2f mS/cm. Read level and EC first and write them down.",
         Words.dayAndYear(sheet.topUp().by()),
