@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import sallet.crop.Catalogue;
 import sallet.household.Absence;
 import sallet.household.Household;
+import sallet.household.Watering;
 import sallet.plan.SowingPlan;
 import sallet.water.WaterFault;
 import sallet.water.absence.AwaySheet;
@@ -56,10 +57,11 @@ public final class TellWater {
       Wish wish,
       Consumer<String> progress,
       BooleanSupplier cancelled) {
-    HomeBench.of(household);
-    TellWater tell = new TellWater(household, catalogue, wish);
+    Household home = known(household, wish, progress);
+    HomeBench.of(home);
+    TellWater tell = new TellWater(home, catalogue, wish);
     LocalDate until = wish.today().plusDays(HomeWater.DAYS + 1L);
-    return HomeWater.sheet(household, wish.today(), tell.plants(until, progress, cancelled));
+    return HomeWater.sheet(home, wish.today(), tell.plants(until, progress, cancelled));
   }
 
   /**
@@ -83,11 +85,26 @@ public final class TellWater {
     HomeBench.of(household);
     List<Absence> absences = new ArrayList<>(household.absences());
     absences.add(absence);
-    Household away = household.withAbsences(absences);
+    Household away = known(household, wish, progress).withAbsences(absences);
     TellWater tell = new TellWater(away, catalogue, wish);
     LocalDate until = absence.to().plusDays(2);
     return Leaving.sheet(
         away, tell.plants(until, progress, cancelled), wish.today(), absence.from(), absence.to());
+  }
+
+  /** Readings teach only about days on which it is known what stood on the bench. */
+  private static Household known(Household household, Wish wish, Consumer<String> progress) {
+    List<Watering.Level> all = household.watering().levels();
+    List<Watering.Level> within =
+        all.stream()
+            .filter(l -> !l.date().isBefore(wish.since()) && !l.date().isAfter(wish.today()))
+            .toList();
+    if (within.size() < all.size()) {
+      progress.accept(
+          "Left out %d readings of the reservoir before %s or after %s"
+              .formatted(all.size() - within.size(), wish.since(), wish.today()));
+    }
+    return household.withWatering(household.watering().withLevels(within));
   }
 
   /** What stands on the bench when the household has followed its plan. */

@@ -12,6 +12,7 @@ import sallet.water.caution.WaterCaution;
 import sallet.water.home.HomeBench;
 import sallet.water.home.HomeWater;
 import sallet.water.home.Learned;
+import sallet.water.home.TankNow;
 import sallet.water.reservoir.TankForecast;
 import sallet.water.transpiration.StandingPlant;
 
@@ -46,9 +47,13 @@ public final class Leaving {
     this.bench = HomeBench.of(household);
     this.learned = HomeWater.learned(bench, plants, day);
     this.watcher = new Watcher(from, days, learned);
+    TankNow now = TankNow.of(bench, plants, day, learned);
     boolean soon = !from.isAfter(day.plusDays(1));
-    double level = soon ? bench.levelL() : bench.tank().fullL();
-    this.start = new Scene(household, plants, level, household.watering().tank().ecMsCm());
+    this.start =
+        soon
+            ? new Scene(household, plants, now.litres(), now.msCm())
+            : new Scene(
+                household, plants, bench.tank().fullL(), household.watering().tank().ecMsCm());
   }
 
   /**

@@ -33,7 +33,7 @@ public final class HomeWater {
   public static final double SAFE = 0.9;
 
   /** Floods a day from which the wet tray is reckoned before a schedule is known. */
-  private static final double FIRST_GUESS_FLOODS = 4;
+  static final double FIRST_GUESS_FLOODS = 4;
 
   private static final double MMHG_PER_KPA = 7.50062;
 
@@ -41,11 +41,14 @@ public final class HomeWater {
   private final LocalDate day;
   private final BenchDays days;
   private final Learned learned;
+  private final TankNow now;
   private final UseFactor factor;
   private final FloodSchedule schedule;
   private final HourlyUse use;
 
-  private HomeWater(HomeBench bench, LocalDate day, BenchDays days, Learned learned) {
+  private HomeWater(
+      HomeBench bench, LocalDate day, BenchDays days, Learned learned, TankNow now) {
+    this.now = now;
     this.bench = bench;
     this.day = day;
     this.days = days;
@@ -66,7 +69,9 @@ public final class HomeWater {
   public static WaterSheet sheet(Household household, LocalDate day, List<StandingPlant> plants) {
     HomeBench bench = HomeBench.of(household);
     Learned learned = learned(bench, plants, day);
-    return new HomeWater(bench, day, BenchDays.of(household, plants, day, DAYS), learned).sheet();
+    TankNow now = TankNow.of(bench, plants, day, learned);
+    BenchDays days = BenchDays.of(household, plants, day, DAYS);
+    return new HomeWater(bench, day, days, learned, now).sheet();
   }
 
   /** What readings before a day teach. */
@@ -160,8 +165,8 @@ public final class HomeWater {
     return TankForecast.of(
         new TankForecast.Start(
             bench.tank(),
-            bench.levelL(),
-            bench.household().watering().tank().ecMsCm(),
+            now.litres(),
+            now.msCm(),
             factor.logSd(),
             learned.uptake().msCm()),
         day,
@@ -174,7 +179,7 @@ public final class HomeWater {
     double level = Math.max(0, tank.startL() - used);
     double msCm =
         last == 0
-            ? bench.household().watering().tank().ecMsCm()
+            ? now.msCm()
             : tank.days().get(last - 1).ecMsCm();
     TopUp pour =
         TopUp.of(

@@ -47,7 +47,8 @@ public final class LevelTrace {
       Point p = trace.get(j);
       double minutes = p.minute() - before.minute();
       double fall = before.litres() - p.litres();
-      if (!fell && minutes > FALLS_MIN || minutes > RETURNS_MIN + FALLS_MIN) {
+      boolean late = minutes > RETURNS_MIN + FALLS_MIN;
+      if (late || (!fell && minutes > FALLS_MIN)) {
         return start;
       }
       fell |= fall >= FLOOD_SHARE * floodL;

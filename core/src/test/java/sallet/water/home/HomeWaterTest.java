@@ -166,4 +166,22 @@ class HomeWaterTest {
     assertThat(learned.notes()).hasSize(1);
     assertThat(learned.notes().get(0)).contains("not used to learn; check for spills");
   }
+
+  /** The forecast starts where the last reading and the use since leave the tank. */
+  @Test
+  void theForecastStartsFromTheLastReading() {
+    var plants = Households.lettuce(HOME, 8);
+    Watering.Level last =
+        new Watering.Level(Households.DAY.minusDays(2), 40, OptionalDouble.of(1.7), 5, 0);
+    Household read = HOME.withWatering(Watering.usual().withLevels(List.of(last)));
+    WaterSheet sheet = HomeWater.sheet(read, Households.DAY, plants);
+    var use = BenchDays.of(HOME, plants, Households.DAY.minusDays(2), 2);
+    double days = use.use(HomeBench.of(HOME).around(4)).dayL(0);
+    assertThat(sheet.tank().startL()).isBetween(45 - 2 * days, 45 - 0.8 * days);
+    assertThat(HomeWater.sheet(HOME, Households.DAY, plants).tank().startL()).isEqualTo(60);
+    TankNow now =
+        TankNow.of(HomeBench.of(read), plants, Households.DAY.minusDays(2), Learned.nothing());
+    assertThat(now.litres()).isEqualTo(45);
+    assertThat(now.msCm()).isCloseTo(1.7 * 40 / 45, within(1e-9));
+  }
 }
