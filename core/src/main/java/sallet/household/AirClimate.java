@@ -9,7 +9,7 @@ import java.util.List;
  * @param dayC temperature in hours with light on the bench, °C
  * @param nightC temperature in dark hours, °C
  * @param humidityPercent relative humidity in hours with light, 1 to 100
- * @param co2Ppm carbon dioxide, ppm
+ * @param co2Ppm carbon dioxide that growth is reckoned with, ppm
  */
 public record AirClimate(
     List<Double> dayC, List<Double> nightC, List<Double> humidityPercent, double co2Ppm) {

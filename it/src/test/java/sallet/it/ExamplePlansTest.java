@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sallet.app.file.HouseholdFile;
@@ -14,6 +15,7 @@ import sallet.household.Household;
 import sallet.plan.BowlWeek;
 import sallet.plan.SowingPlan;
 import sallet.plan.check.PlanChecker;
+import sallet.plan.linear.LinearSolver;
 
 /** The example households get full bowls, by plans that a second opinion finds valid. */
 class ExamplePlansTest {
@@ -27,11 +29,21 @@ class ExamplePlansTest {
     Household household = ((HouseholdFile.Good) read).household();
     SowingPlan plan =
         MakePlan.of(
-            household,
-            catalogue,
-            new MakePlan.Wish(LocalDate.of(2026, 11, 25), 26, 1.15, 8, 0),
-            step -> {},
-            () -> false);
+                household,
+                catalogue,
+                new MakePlan.Wish(
+                    LocalDate.of(2026, 11, 25),
+                    26,
+                    Optional.empty(),
+                    8,
+                    0,
+                    LinearSolver.NATIVE,
+                    false),
+                Optional.empty(),
+                Optional.empty(),
+                step -> {},
+                () -> false)
+            .plan();
     assertThat(PlanChecker.check(plan, household, catalogue)).isEmpty();
     double demand =
         plan.weeks().stream().filter(BowlWeek::reachable).mapToDouble(BowlWeek::demandGrams).sum();

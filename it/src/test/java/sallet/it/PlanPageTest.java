@@ -23,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import sallet.app.report.PlanAnswer;
 import sallet.app.report.PlanPage;
 import sallet.app.report.PorchPlan;
 
@@ -45,7 +46,7 @@ class PlanPageTest {
     Files.writeString(
         dir.resolve(name).resolve("plan.html"),
         PlanPage.of(
-            PorchPlan.plan(pot),
+            PlanAnswer.of(PorchPlan.plan(pot)),
             PorchPlan.household(pot),
             PorchPlan.catalogue(),
             PorchPlan.light(pot)));

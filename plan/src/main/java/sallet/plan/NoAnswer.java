@@ -2,7 +2,10 @@ package sallet.plan;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleBiFunction;
+import java.util.stream.IntStream;
 import sallet.crop.Crop;
+import sallet.crop.PlaceDays;
 import sallet.household.Household;
 
 /** Questions without an answer, and what would have to change. */
@@ -20,6 +23,12 @@ final class NoAnswer {
 
   /** Days longer than this make many leaf crops run to seed, h. Judgement. */
   private static final double LONG_DAY_HOURS = 13;
+
+  /** Daily light below which seedlings hardly grow, mol/m²/d. Judgement. */
+  private static final double DARK_MOL = 2;
+
+  /** A bowl of less is none, g. */
+  private static final double LEAST_BOWL_G = 1;
 
   private NoAnswer() {}
 
@@ -72,12 +81,29 @@ final class NoAnswer {
     }
   }
 
+  /**
+   * A plan without a bowl is no answer.
+   *
+   * @param cancelled whether the search was cut short
+   */
+  static void checkBowls(SowingPlan plan, Instance instance, boolean cancelled) {
+    if (plan.weeks().stream().anyMatch(w -> w.plannedGrams() >= LEAST_BOWL_G)) {
+      return;
+    }
+    throw new NoPlan(
+        cancelled
+            ? "The search was stopped before it had a plan: give it more time."
+            : String.format(
+                Locale.ROOT,
+                "No plan is worth its seeds: %s.",
+                cause(instance.calendar(), instance.at())));
+  }
+
   /** The likeliest cause, and what to change. */
   private static String cause(TaskCalendar calendar, Surroundings at) {
     Surroundings.Group best = at.groups().get(0);
-    int last = best.days().days() - 1;
-    double meanC = (best.days().meanC(0) + best.days().meanC(last)) / 2;
-    double photoperiod = best.days().photoperiodHours(0);
+    double meanC = mean(best.days(), PlaceDays::meanC);
+    double nurseryMol = mean(at.nursery(), PlaceDays::dliMol);
     long slotsLate =
         calendar.slots().stream()
             .filter(day -> !day.isBefore(calendar.from().plusDays(FIRST_LEAF_DAYS)))
@@ -96,6 +122,14 @@ final class NoAnswer {
           COLDEST_C,
           WARMEST_C);
     }
+    if (nurseryMol < DARK_MOL) {
+      return String.format(
+          Locale.ROOT,
+          "seedlings get %.1f mol/m² of light a day in the nursery and want 8 to 12; raise"
+              + " nursery.light or nursery.hours",
+          nurseryMol);
+    }
+    double photoperiod = mean(best.days(), PlaceDays::photoperiodHours);
     if (best.meanDliMol() >= ENOUGH_LIGHT_MOL && photoperiod > LONG_DAY_HOURS) {
       return String.format(
           Locale.ROOT,
@@ -108,5 +142,12 @@ final class NoAnswer {
         "the best pots get %.1f mol/m² of light a day and leaves want 10 to 17; give more light, or"
             + " plan more weeks with --weeks",
         best.meanDliMol());
+  }
+
+  private static double mean(PlaceDays days, ToDoubleBiFunction<PlaceDays, Integer> value) {
+    return IntStream.range(0, days.days())
+        .mapToDouble(d -> value.applyAsDouble(days, d))
+        .average()
+        .orElse(0);
   }
 }

@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sallet.crop.Crop;
 import sallet.weather.PlaceClimate;
 
@@ -17,6 +19,13 @@ final class Notes {
   /** Daily light below which hardly anything grows, mol/m²/d. Judgement. */
   private static final double DARK_DLI_MOL = 2;
 
+  /** A kind counts in a bowl from here on, g. Judgement. */
+  private static final double KIND_FROM_G = 10;
+
+  private static final String NO_NATIVE_SOLVER =
+      "The fast solver has no library for this system; the slower one in plain Java found the plan,"
+          + " so it may be less good for the time it took.";
+
   private final Instance instance;
   private final List<Course> courses;
 
@@ -25,10 +34,16 @@ final class Notes {
     this.courses = courses;
   }
 
-  List<String> of(List<Sowing> sowings) {
+  List<String> of(List<Sowing> standing, List<Sowing> sowings, List<BowlWeek> weeks) {
     List<String> notes = new ArrayList<>();
-    notes.add(emptyBench(sowings));
+    notes.add(start(sowings));
     darkness().ifPresent(notes::add);
+    fewKinds(weeks).ifPresent(notes::add);
+    unusedPots(sowings).ifPresent(notes::add);
+    reserve(standing).ifPresent(notes::add);
+    if (instance.solver().usable() != instance.solver()) {
+      notes.add(NO_NATIVE_SOLVER);
+    }
     if (!instance.household().room().windows().isEmpty()) {
       notes.addAll(PlaceClimate.of(instance.household().place()).notes());
     }
@@ -39,13 +54,17 @@ final class Notes {
           notes.add(whyNot(k));
         }
       }
+      sownInLongDays(sown).ifPresent(notes::add);
     }
     return notes;
   }
 
-  private static String emptyBench(List<Sowing> sowings) {
+  private String start(List<Sowing> sowings) {
     String start =
-        "The plan starts from an empty bench; plants that stand there now are not counted.";
+        instance.standing().isEmpty()
+            ? "The plan starts from an empty bench; plants that stand there now are counted when a"
+                + " journal tells of them."
+            : "The plan goes on from what stands by your journal.";
     return sowings.isEmpty()
         ? start
         : String.format(
@@ -53,6 +72,83 @@ final class Notes {
             "%s Its last sowing is on %s: what is sown later belongs to the next plan.",
             start,
             sowings.get(sowings.size() - 1).date());
+  }
+
+  private Optional<String> fewKinds(List<BowlWeek> weeks) {
+    int wanted = instance.household().eaters().kinds();
+    long bowls = weeks.stream().filter(w -> w.plannedGrams() > 0).count();
+    long few =
+        weeks.stream()
+            .filter(w -> w.plannedGrams() > 0)
+            .filter(w -> w.kinds().stream().filter(k -> k.grams() >= KIND_FROM_G).count() < wanted)
+            .count();
+    return few == 0
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "%d of %d bowls have fewer than %d kinds of %.0f g or more.",
+                few,
+                bowls,
+                wanted,
+                KIND_FROM_G));
+  }
+
+  private Optional<String> unusedPots(List<Sowing> sowings) {
+    Set<String> used =
+        Stream.concat(
+                sowings.stream().flatMap(s -> s.courses().stream()).flatMap(c -> c.pots().stream()),
+                instance.standing().stream().flatMap(s -> s.pots().stream()))
+            .collect(Collectors.toSet());
+    List<String> unused =
+        instance.at().groups().stream()
+            .flatMap(g -> g.pots().stream())
+            .filter(pot -> !used.contains(pot))
+            .toList();
+    return unused.isEmpty() || used.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "%d of %d pots stay free (%s): the bowls are filled without them.",
+                unused.size(),
+                unused.size() + used.size(),
+                String.join(" ", unused)));
+  }
+
+  private Optional<String> reserve(List<Sowing> standing) {
+    List<String> pots =
+        standing.stream()
+            .flatMap(s -> s.courses().stream())
+            .filter(c -> c.spare(instance.calendar().from()))
+            .flatMap(c -> c.pots().stream())
+            .sorted()
+            .toList();
+    return pots.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "No bowl needs what stands in %s: it stays as a reserve, eat of it when you like.",
+                String.join(" ", pots)));
+  }
+
+  private Optional<String> sownInLongDays(Set<String> sown) {
+    List<Crop> early =
+        instance.crops().stream().filter(c -> sown.contains(c.name()) && isDayTooLong(c)).toList();
+    return early.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "In days of up to %.0f h these may run to seed early, and the plan ends their plants"
+                    + " before: %s.",
+                longestDayHours(),
+                early.stream().map(Crop::name).collect(Collectors.joining("; "))));
+  }
+
+  private static String capital(Crop crop) {
+    return crop.name().substring(0, 1).toUpperCase(Locale.ROOT) + crop.name().substring(1);
   }
 
   /** Leaves want 10 to 17 mol; below 6 seedlings stretch, below 2 hardly anything grows. */
@@ -73,7 +169,7 @@ final class Notes {
 
   private String whyNot(int k) {
     Crop crop = instance.crops().get(k);
-    String start = crop.name().substring(0, 1).toUpperCase(Locale.ROOT) + crop.name().substring(1);
+    String start = capital(crop);
     double cellMeanC = instance.at().cellMeanC();
     if (crop.germination().daysAt(cellMeanC).isEmpty()) {
       return String.format(
@@ -95,18 +191,26 @@ final class Notes {
 
   /** The long day's part in it: one lamp is one day length for all crops. */
   private String longDay(Crop crop) {
-    double longest =
-        instance.at().groups().stream()
-            .mapToDouble(g -> g.days().photoperiodHours(0))
-            .max()
-            .orElse(0);
-    Optional<Double> critical = crop.bolting().map(b -> b.criticalPhotoperiodHours());
-    return critical.isPresent() && longest > critical.get() + 1
+    return isDayTooLong(crop)
         ? String.format(
             Locale.ROOT,
-            "; it wants days of %.0f h or less and gets %.0f h.",
-            critical.get(),
-            longest)
+            "; it wants days of %.0f h or less and gets up to %.0f h.",
+            crop.bolting().orElseThrow().criticalPhotoperiodHours(),
+            longestDayHours())
         : ".";
+  }
+
+  private boolean isDayTooLong(Crop crop) {
+    return crop.bolting()
+        .filter(b -> longestDayHours() > b.criticalPhotoperiodHours() + 1)
+        .isPresent();
+  }
+
+  private double longestDayHours() {
+    return instance.at().groups().stream()
+        .flatMapToDouble(
+            g -> IntStream.range(0, g.days().days()).mapToDouble(g.days()::photoperiodHours))
+        .max()
+        .orElse(0);
   }
 }

@@ -28,7 +28,7 @@ final class Occupancy {
     this.instance = instance;
     TaskCalendar calendar = instance.calendar();
     int slots = calendar.slots().size();
-    cells = instance.takenCells().stream().mapToInt(Integer::intValue).toArray();
+    cells = new int[slots];
     nursery = new int[slots];
     pots = new int[instance.at().groups().size()][slots];
     for (Sowing s : Stream.concat(standing.stream(), sowings.stream()).toList()) {

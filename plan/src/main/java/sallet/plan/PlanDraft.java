@@ -19,9 +19,14 @@ final class PlanDraft {
 
   private final Instance instance;
   private final List<BlendedLife> lives;
+  private final List<Course> courses;
 
-  PlanDraft(Instance instance, List<BlendedLife> lives) {
+  /**
+   * @param courses all courses there were to choose from
+   */
+  PlanDraft(Instance instance, List<BlendedLife> lives, List<Course> courses) {
     this.instance = instance;
+    this.courses = courses;
     this.lives =
         lives.stream()
             .sorted(
@@ -37,23 +42,19 @@ final class PlanDraft {
    * @param proven whether no plan of the grid is 0.1 g a bowl better, tidying apart
    */
   SowingPlan write(
-      double bound,
-      boolean proven,
-      double seconds,
-      List<String> steps,
-      Optional<Prices> prices,
-      List<Course> courses) {
+      double bound, boolean proven, double seconds, List<String> steps, Optional<Prices> prices) {
     List<List<String>> pots = PotAssignment.of(lives, instance);
     List<Sowing> sowings = sowings(pots);
     List<Sowing> standing = standing(pots);
     Served served = Served.of(instance, lives);
     SowingPlan.Objective objective = objective(served, bound);
     TaskCalendar calendar = instance.calendar();
+    List<BowlWeek> weeks = weeks(served, new Occupancy(instance, standing, sowings));
     return new SowingPlan(
         calendar.from(),
         calendar.slots(),
         instance.margin(),
-        weeks(served, new Occupancy(instance, standing, sowings)),
+        weeks,
         standing,
         sowings,
         new PicksNow(
@@ -64,7 +65,7 @@ final class PlanDraft {
             lives.isEmpty() ? "empty" : proven ? "proven" : "good", seconds, steps),
         groups(),
         prices.map(this::marginals).orElse(List.of()),
-        new Notes(instance, courses).of(sowings));
+        new Notes(instance, courses).of(standing, sowings, weeks));
   }
 
   private List<Sowing> sowings(List<List<String>> pots) {
@@ -127,7 +128,7 @@ final class PlanDraft {
     }
     int gone = discarded(s);
     if (gone > 0) {
-      own.add(cleared(plants, gone, left));
+      own.add(spare(plants, gone, left));
     }
     return own;
   }
@@ -141,7 +142,8 @@ final class PlanDraft {
     return instance.standing().get(s).count() - kept;
   }
 
-  private Sowing.Course cleared(StandingPlants plants, int count, List<String> pots) {
+  /** Plants no bowl needs: their places are free from the first day on. */
+  private Sowing.Course spare(StandingPlants plants, int count, List<String> pots) {
     LocalDate today = instance.calendar().from();
     return new Sowing.Course(
         count,
@@ -158,12 +160,15 @@ final class PlanDraft {
   private String batchName(Course c) {
     LocalDate day = instance.calendar().slot(c.sowSlot);
     String crop = c.crop.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    return String.format(
-        Locale.ROOT,
-        "%s-%02d-%02d",
-        crop.replaceAll("(^-)|(-$)", ""),
-        day.getMonthValue(),
-        day.getDayOfMonth());
+    String name =
+        String.format(
+            Locale.ROOT,
+            "%s-%02d-%02d",
+            crop.replaceAll("(^-)|(-$)", ""),
+            day.getMonthValue(),
+            day.getDayOfMonth());
+    boolean taken = instance.standing().stream().anyMatch(s -> s.batch().equals(name));
+    return taken ? name + "-more" : name;
   }
 
   private Sowing.Course course(BlendedLife life, List<String> pots) {
@@ -227,7 +232,7 @@ final class PlanDraft {
             .sum();
     double waste = served.wastedGrams() + cleared + discarded;
     int changes =
-        new Promises(instance)
+        new Promises(instance, courses)
             .changes(
                 lives.stream()
                     .collect(
@@ -238,7 +243,7 @@ final class PlanDraft {
             + Weights.ONE_KIND * served.excessGrams()
             + Weights.CARRIED * served.carriedGrams()
             + Weights.SEED * seeds
-            + Weights.CHANGE * changes;
+            + instance.changePoints() * changes;
     return new SowingPlan.Objective(
         value,
         bound,

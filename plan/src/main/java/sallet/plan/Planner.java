@@ -19,10 +19,6 @@ public final class Planner {
 
   private static final long SEED = 1;
   private static final int MOST_WEEKS = 52;
-  private static final String NO_NATIVE_SOLVER =
-      "The fast solver has no library for this system; the plan was found by the slower one in plain"
-          + " Java, so it may be less good for the time it took.";
-
   private static final double LEAST_MARGIN = 0.5;
   private static final double MOST_MARGIN = 2;
 
@@ -126,7 +122,8 @@ public final class Planner {
     progress.accept(String.format(Locale.ROOT, "%d ways to sow and move on", courses.size()));
     List<LifeGraph> graphs = courses.parallelStream().map(LifeGraph::new).toList();
     SowingPlan plan = solve(instance, graphs, request.effort(), clock, cancelled, progress);
-    return instance.solver() == request.solver() ? plan : plan.noting(NO_NATIVE_SOLVER);
+    NoAnswer.checkBowls(plan, instance, cancelled.getAsBoolean());
+    return plan;
   }
 
   private static SowingPlan solve(
@@ -161,13 +158,14 @@ public final class Planner {
       double worth = WORTH_A_DIVE * instance.calendar().bowls();
       Deadline integer = new Deadline(effort.integer(), cancelled);
       WholePlants.Result whole =
-          new WholePlants(instance, judge, exact, new SplittableRandom(SEED), progress)
-              .solve(
-                  new Promises(instance).kept(graphs.stream().map(g -> g.course).toList()),
-                  linear.bound(),
-                  worth,
-                  integer,
-                  effort.dives());
+          new WholePlants(
+                  instance,
+                  judge,
+                  graphs.stream().map(g -> g.course).toList(),
+                  exact,
+                  new SplittableRandom(SEED),
+                  progress)
+              .solve(judge.promises().kept(), linear.bound(), worth, integer, effort.dives());
       steps.add(
           String.format(
               Locale.ROOT,
@@ -190,14 +188,16 @@ public final class Planner {
               whole.plan().leafPicks(),
               tidy.value(),
               clock.seconds()));
-      return new PlanDraft(instance, tidy.mix().plants().stream().map(BlendedLife::of).toList())
+      return new PlanDraft(
+              instance,
+              tidy.mix().plants().stream().map(BlendedLife::of).toList(),
+              graphs.stream().map(g -> g.course).toList())
           .write(
               linear.bound(),
               whole.plan().value() - linear.bound() <= worth,
               clock.seconds(),
               steps,
-              prices,
-              graphs.stream().map(g -> g.course).toList());
+              prices);
     }
   }
 }

@@ -1,38 +1,113 @@
 package sallet.plan;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sallet.crop.Catalogue;
+import sallet.crop.Crop;
 import sallet.crop.PlantState;
+import sallet.household.Household;
+import sallet.journal.Journal;
+import sallet.learn.Standing;
+import sallet.learn.StandingBatch;
+import sallet.learn.StandingGroup;
 
 /**
  * What there is on the first day of a plan, and what was learned until then.
  *
  * @param plants groups of equal plants
+ * @param otherPots pots held by plants the plan knows nothing of
  * @param inHandGrams edible grams by crop picked for the first bowl or left over in the fridge
  * @param growthFactors factor on assimilation by crop; crops not named keep the usual one
  * @param usableShares share of seeds that become a usable transplant by crop; crops not named keep
  *     the catalogue's
  * @param promises what the last plan meant to do; empty when there was none
+ * @param firm whether nothing was recorded since the last plan, so that what it promised for the
+ *     coming days stands
  */
 public record Present(
     List<Plants> plants,
+    List<String> otherPots,
     Map<String, Double> inHandGrams,
     Map<String, Double> growthFactors,
     Map<String, Double> usableShares,
-    List<Promise> promises) {
+    List<Promise> promises,
+    boolean firm) {
 
   /** An empty bench, an empty fridge and nothing learned. */
   public static final Present NOTHING =
-      new Present(List.of(), Map.of(), Map.of(), Map.of(), List.of());
+      new Present(List.of(), List.of(), Map.of(), Map.of(), Map.of(), List.of(), false);
 
   public Present {
     plants = List.copyOf(plants);
+    otherPots = List.copyOf(otherPots);
     inHandGrams = Map.copyOf(inHandGrams);
     growthFactors = Map.copyOf(growthFactors);
     usableShares = Map.copyOf(usableShares);
     promises = List.copyOf(promises);
+  }
+
+  /**
+   * What stands by a journal, what it teaches and what it says was picked for the next bowl.
+   *
+   * @param standing what stands at the end of the plan's first day
+   * @param promises what the last plan meant to do
+   * @param firm whether nothing was recorded since the last plan
+   */
+  public static Present of(
+      Standing standing,
+      Journal journal,
+      Household household,
+      Catalogue catalogue,
+      List<Promise> promises,
+      boolean firm) {
+    Map<String, Double> growth = new HashMap<>();
+    Map<String, Double> shares = new HashMap<>();
+    for (Crop crop : catalogue.all()) {
+      if (crop.plannable()) {
+        growth.put(crop.name(), standing.learned().growthOf(crop).median());
+        shares.put(crop.name(), standing.learned().seedOf(crop).now().mean());
+      }
+    }
+    return new Present(
+        standing.batches().stream()
+            .filter(b -> b.crop().plannable())
+            .flatMap(b -> b.groups().stream().flatMap(g -> plants(b, g, standing.today()).stream()))
+            .toList(),
+        standing.otherPots(),
+        new InHand(journal, household, catalogue, standing.today()).grams(),
+        growth,
+        shares,
+        promises,
+        firm);
+  }
+
+  private static Optional<Plants> plants(
+      StandingBatch batch, StandingGroup group, LocalDate today) {
+    int count = (int) Math.round(group.plants());
+    return count < 1
+        ? Optional.empty()
+        : Optional.of(
+            new Plants(
+                batch.batch(),
+                batch.crop().name(),
+                count,
+                batch.sown(),
+                batch.emergence(),
+                group.toNursery().map(day -> before(day, today)),
+                group.toBench().map(day -> before(day, today)),
+                group.pots(),
+                group.count(),
+                group.vigour(),
+                group.plant(),
+                group.lastPick()));
+  }
+
+  /** A move of today is done: the plan must not ask for it again. */
+  private static LocalDate before(LocalDate day, LocalDate today) {
+    return day.isBefore(today) ? day : today.minusDays(1);
   }
 
   /**

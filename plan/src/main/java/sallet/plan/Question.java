@@ -56,9 +56,10 @@ final class Question {
   }
 
   /** The question a request asks, before it is known which bowls anything can serve. */
-  static Instance of(Planner.Request request, Surroundings at) {
+  static Instance of(Planner.Request request, Surroundings places) {
     Household household = request.household();
     Present present = request.present();
+    Surroundings at = places.without(takenPots(present, request.catalogue()));
     TaskCalendar calendar = calendar(request);
     List<Crop> sowable = crops(household.crops(), request.catalogue());
     List<Crop> crops =
@@ -81,10 +82,20 @@ final class Question {
         takenCells(present, calendar),
         names.stream().map(n -> present.inHandGrams().getOrDefault(n, 0.0)).toList(),
         present.promises(),
+        present.firm() ? Weights.FIRM_CHANGE : Weights.CHANGE,
         names.stream().map(n -> present.growthFactors().getOrDefault(n, VIGOUR)).toList(),
         request.margin(),
         0,
-        request.solver().usable());
+        request.solver());
+  }
+
+  /** Pots held by plants the plan knows nothing of or that have no growth model. */
+  private static List<String> takenPots(Present present, Catalogue catalogue) {
+    Stream<String> unknown =
+        present.plants().stream()
+            .filter(p -> catalogue.find(p.crop()).filter(Crop::plannable).isEmpty())
+            .flatMap(p -> p.pots().stream());
+    return Stream.concat(present.otherPots().stream(), unknown).toList();
   }
 
   private static Crop learned(Crop crop, Present present) {

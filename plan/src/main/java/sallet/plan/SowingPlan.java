@@ -11,8 +11,8 @@ import java.util.stream.Stream;
  * @param taskDays every date with hand work, in order
  * @param margin factor on demand the plan was made for
  * @param weeks one entry for each bowl day, in order
- * @param standing batches that stand already and what becomes of their plants; seeds and cells are
- *     0
+ * @param standing batches that stand already and what becomes of their plants; seeds and cells to
+ *     sow are 0
  * @param sowings new batches in order of date
  * @param picksNow what to take from which pot at the first bowl, when that is within a week
  * @param objective what the plan costs, in grams of missing salad times ten
@@ -50,23 +50,6 @@ public record SowingPlan(
   /** All batches: those that stand already, then the new ones. */
   public List<Sowing> batches() {
     return Stream.concat(standing.stream(), sowings.stream()).toList();
-  }
-
-  /** The same plan with one more note. */
-  SowingPlan noting(String note) {
-    return new SowingPlan(
-        from,
-        taskDays,
-        margin,
-        weeks,
-        standing,
-        sowings,
-        picksNow,
-        objective,
-        solver,
-        groups,
-        marginals,
-        Stream.concat(notes.stream(), Stream.of(note)).toList());
   }
 
   /**

@@ -44,6 +44,22 @@ record Surroundings(
     return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, otherCells, otherPlaces, groups);
   }
 
+  /** The same without some pots; a group that loses all of them is gone unless it is the last. */
+  Surroundings without(List<String> taken) {
+    List<Group> left = new ArrayList<>();
+    for (Group group : groups) {
+      List<String> pots = group.pots().stream().filter(p -> !taken.contains(p)).toList();
+      if (!pots.isEmpty()) {
+        left.add(new Group(pots, group.days(), group.siteCm2(), group.meanDliMol()));
+      }
+    }
+    if (left.isEmpty()) {
+      Group last = groups.get(0);
+      left.add(new Group(List.of(), last.days(), last.siteCm2(), last.meanDliMol()));
+    }
+    return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, cells, places, left);
+  }
+
   /** The same with one more pot in a group. */
   Surroundings withPot(int group) {
     List<Group> more = new ArrayList<>(groups);
@@ -52,6 +68,18 @@ record Surroundings(
     pots.add("one more");
     more.set(group, new Group(pots, old.days(), old.siteCm2(), old.meanDliMol()));
     return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, cells, places, more);
+  }
+
+  /** The stays of plants until today. */
+  List<Stay> stays(Present.Plants plants, int group) {
+    List<Stay> stays = new ArrayList<>();
+    stays.add(new Stay(plants.sown(), nursery, cellCm2));
+    plants.toNursery().ifPresent(day -> stays.add(new Stay(day, nursery, placeCm2)));
+    plants
+        .toBench()
+        .ifPresent(
+            day -> stays.add(new Stay(day, groups.get(group).days(), groups.get(group).siteCm2())));
+    return stays;
   }
 
   /** The group a pot belongs to, or -1. */

@@ -122,6 +122,11 @@ abstract class HouseholdCommand implements Callable<Integer> {
         List.of(Optional.ofNullable(none.getMessage()).orElse("there is no plan")));
   }
 
+  /** Tells the faults of another file the command reads. */
+  final ExitStatus refuse(String otherFile, List<Fault> faults) {
+    return answer().refuse(ExitStatus.WRONG_INPUT, otherFile, faults);
+  }
+
   /** One line beside the answer. */
   final void progress(String line) {
     terminal.err().println(line);

@@ -15,6 +15,7 @@ final class Interrupt implements AutoCloseable {
   private final CountDownLatch told = new CountDownLatch(1);
   private final Thread hook = new Thread(this::waitUntilTold, "interrupt");
   private volatile boolean asked;
+  private volatile ExitStatus status = ExitStatus.OUR_FAULT;
 
   Interrupt() {
     Runtime.getRuntime().addShutdownHook(hook);
@@ -25,11 +26,17 @@ final class Interrupt implements AutoCloseable {
     return asked;
   }
 
+  /** Remembers how the command ended. */
+  ExitStatus ended(ExitStatus how) {
+    status = how;
+    return how;
+  }
+
   private void waitUntilTold() {
     asked = true;
     try {
       if (told.await(PATIENCE.toMillis(), TimeUnit.MILLISECONDS)) {
-        Runtime.getRuntime().halt(ExitStatus.DONE.code());
+        Runtime.getRuntime().halt(status.code());
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

@@ -7,17 +7,26 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import sallet.app.file.Fault;
 import sallet.app.file.HouseholdFile;
+import sallet.app.file.JournalCsv;
+import sallet.app.file.JournalFile;
+import sallet.app.file.PlanReader;
 import sallet.app.report.BenchLight;
+import sallet.app.report.PlanAnswer;
 import sallet.app.report.PlanFiles;
 import sallet.app.report.PlanJson;
 import sallet.app.report.PlanText;
 import sallet.app.use.MakePlan;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
+import sallet.learn.Remark;
+import sallet.learn.Standing;
 import sallet.light.RoomLight;
+import sallet.plan.LastPlan;
 import sallet.plan.NoPlan;
 import sallet.plan.SowingPlan;
+import sallet.plan.linear.LinearSolver;
 
 /** {@code sallet plan}: what to sow, move on and pick, week by week. */
 @Command(
@@ -44,9 +53,10 @@ final class PlanCommand extends HouseholdCommand {
   @Option(
       names = "--margin",
       paramLabel = "X",
-      defaultValue = "1.15",
-      description = "Plan for X times the demand, 0.5 to 2. Default: ${DEFAULT-VALUE}.")
-  private String margin = "";
+      description =
+          "Plan for X times the demand, 0.5 to 2. Default: 1.15, more when a journal shows that"
+              + " picked plants regrow below forecast.")
+  private @Nullable String margin;
 
   @Option(
       names = "--seconds",
@@ -64,6 +74,38 @@ final class PlanCommand extends HouseholdCommand {
               + " same plan.")
   private String effort = "";
 
+  @Option(
+      names = "--journal",
+      paramLabel = "FILE.csv",
+      description =
+          "Plan from what stands by this journal, and with what it teaches; docs/journal.md lists"
+              + " the columns.")
+  private @Nullable String journal;
+
+  @Option(
+      names = "--last-plan",
+      paramLabel = "FILE.json",
+      description =
+          "The last plan as printed with --json: change little of what it promised for the coming"
+              + " two weeks, and say what changed and why.")
+  private @Nullable String lastPlan;
+
+  @Option(
+      names = "--what-if",
+      description =
+          "Also ask what limits the bowl: the question again with one more pot, cell or nursery"
+              + " place, more light, one person more, one crop less.")
+  private boolean whatIf;
+
+  @Option(
+      names = "--solver",
+      paramLabel = "NAME",
+      defaultValue = "native",
+      description =
+          "Who solves the linear programmes: native (fast) or java (slower, nothing native is"
+              + " loaded). Default: ${DEFAULT-VALUE}.")
+  private String solver = "";
+
   PlanCommand(Terminal terminal) {
     super(terminal);
   }
@@ -71,31 +113,81 @@ final class PlanCommand extends HouseholdCommand {
   @Override
   Work options(CallReader call, Optional<HouseholdFile.Good> file) {
     int bowls = call.whole("--weeks", weeks, 1, 52);
-    double factor = call.number("--margin", margin, 0.5, 2);
+    Optional<Double> factor =
+        Optional.ofNullable(margin).map(m -> call.number("--margin", m, 0.5, 2));
     double time = call.number("--seconds", seconds, 1, 3600);
     int dives = call.whole("--effort", effort, 0, 10_000);
+    LinearSolver linear = call.oneOf("--solver", solver, LinearSolver.class);
     Optional<LocalDate> given = Optional.ofNullable(today).flatMap(t -> call.date("--today", t));
+    Optional<LastPlan> last = Optional.ofNullable(lastPlan).flatMap(name -> lastPlan(call, name));
     return good -> {
       LocalDate from = given.orElseGet(() -> today(good.household(), "--today"));
-      return plan(good, new MakePlan.Wish(from, bowls, factor, time, dives));
+      MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives, linear, whatIf);
+      if (journal == null) {
+        return plan(good, wish, Optional.empty(), last);
+      }
+      JournalFile rows = JournalCsv.read(journal, good.household(), good.catalogue());
+      return rows instanceof JournalFile.Good known
+          ? plan(good, wish, known, last)
+          : refuse(journal, ((JournalFile.Faulty) rows).faults());
     };
   }
 
-  private ExitStatus plan(HouseholdFile.Good file, MakePlan.Wish wish) {
+  private static Optional<LastPlan> lastPlan(CallReader call, String name) {
+    try {
+      return Optional.of(PlanReader.read(name));
+    } catch (PlanReader.Unreadable e) {
+      call.fault("--last-plan", "\"" + name + "\": " + e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private ExitStatus plan(
+      HouseholdFile.Good file, MakePlan.Wish wish, JournalFile.Good rows, Optional<LastPlan> last) {
+    rows.warnings().forEach(w -> progress("Line " + w.line() + ": " + w.sentence()));
+    Standing standing =
+        Standing.of(rows.journal(), file.catalogue(), file.household(), wish.from());
+    if (standing.contradicts()) {
+      return refuse(
+          Optional.ofNullable(journal).orElse(""),
+          standing.remarks().stream()
+              .filter(Remark::contradiction)
+              .map(r -> new Fault("", r.line(), r.sentence()))
+              .toList());
+    }
+    return plan(file, wish, Optional.of(new MakePlan.Stock(standing, rows.journal())), last);
+  }
+
+  private ExitStatus plan(
+      HouseholdFile.Good file,
+      MakePlan.Wish wish,
+      Optional<MakePlan.Stock> stock,
+      Optional<LastPlan> last) {
     Household household = file.household();
     Catalogue catalogue = file.catalogue();
     try (Interrupt interrupt = new Interrupt()) {
-      SowingPlan plan =
-          MakePlan.of(
-              household, catalogue, wish, step -> progress(step + " ..."), interrupt::asked);
-      return tell(
-          new Report(
-              () -> PlanText.of(plan, household, catalogue),
-              () -> PlanJson.of(plan, household, catalogue),
-              () -> PlanFiles.of(plan, household, catalogue, benchLight(plan, household))));
-    } catch (NoPlan e) {
-      String why = Optional.ofNullable(e.getMessage()).orElse("there is no plan");
-      return refuse(ExitStatus.NO_ANSWER, List.of(why));
+      try {
+        PlanAnswer answer =
+            MakePlan.of(
+                household,
+                catalogue,
+                wish,
+                stock,
+                last,
+                step -> progress(step + " ..."),
+                interrupt::asked);
+        return interrupt.ended(
+            tell(
+                new Report(
+                    () -> PlanText.of(answer, household, catalogue),
+                    () -> PlanJson.of(answer, household, catalogue),
+                    () ->
+                        PlanFiles.of(
+                            answer, household, catalogue, benchLight(answer.plan(), household)))));
+      } catch (NoPlan e) {
+        String why = Optional.ofNullable(e.getMessage()).orElse("there is no plan");
+        return interrupt.ended(refuse(ExitStatus.NO_ANSWER, List.of(why)));
+      }
     }
   }
 

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import sallet.crop.Assimilation;
 import sallet.crop.Servings;
 import sallet.household.Absence;
 import sallet.household.AirClimate;
@@ -184,7 +185,7 @@ final class HouseholdBuilder {
             values.monthly("room.air.day"),
             values.monthly("room.air.night"),
             values.monthly("room.air.humidity"),
-            values.base("room.air.co2")),
+            Assimilation.roomCo2Ppm(values.base("room.air.co2"))),
         IntStream.range(0, values.count("room.windows"))
             .mapToObj(i -> window("room.windows[" + i + "].", width, depth))
             .toList(),

@@ -15,6 +15,7 @@ import sallet.plan.BowlWeek;
 import sallet.plan.Sowing;
 import sallet.plan.Sowing.Course;
 import sallet.plan.SowingPlan;
+import sallet.plan.WhatIf;
 
 /**
  * The plan as JSON, described by {@code docs/schema/plan.schema.json}. Dates are ISO dates, grams
@@ -27,22 +28,42 @@ public final class PlanJson {
   private PlanJson() {}
 
   /** The JSON text, indented. */
-  public static String of(SowingPlan plan, Household household, Catalogue catalogue) {
-    PlanReport report = PlanReport.of(plan, household, catalogue, BenchLight.ofGroups(plan));
+  public static String of(PlanAnswer answer, Household household, Catalogue catalogue) {
+    SowingPlan plan = answer.plan();
+    PlanReport report = PlanReport.of(answer, household, catalogue, BenchLight.ofGroups(plan));
     ObjectNode root = NODES.objectNode();
     root.put("from", plan.from().toString());
     plan.taskDays().forEach(day -> array(root, "taskDays").add(day.toString()));
     root.put("margin", plan.margin());
+    root.put("basis", answer.basis());
     plan.weeks().forEach(week -> array(root, "weeks").add(week(week)));
     plan.sowings().forEach(sowing -> array(root, "sowings").add(sowing(sowing)));
+    answer.standing().ifPresent(s -> StandingJson.addTo(root, s));
+    plan.standing().forEach(batch -> array(root, "continuing").add(sowing(batch)));
+    plan.picksNow().forEach(pick -> array(root, "picksNow").add(pickNow(pick)));
+    answer.changes().forEach(change -> array(root, "changes").add(change));
     report.tasks().forEach(task -> array(root, "tasks").add(task(task)));
     plan.groups().forEach(group -> array(root, "potGroups").add(group(group)));
     root.set("objective", objective(report));
     root.set("solver", solver(plan.solver()));
     plan.marginals().forEach(m -> array(root, "marginals").add(marginal(m)));
+    answer.bottlenecks().forEach(b -> array(root, "bottlenecks").add(bottleneck(b)));
     plan.notes().forEach(note -> array(root, "notes").add(note));
     for (String name :
-        List.of("taskDays", "weeks", "sowings", "tasks", "potGroups", "marginals", "notes")) {
+        List.of(
+            "taskDays",
+            "weeks",
+            "sowings",
+            "standing",
+            "learned",
+            "continuing",
+            "picksNow",
+            "changes",
+            "tasks",
+            "potGroups",
+            "marginals",
+            "bottlenecks",
+            "notes")) {
       array(root, name);
     }
     return write(root);
@@ -195,7 +216,27 @@ public final class PlanJson {
     node.put("oneKindGrams", tenths(o.oneKindGrams()));
     node.put("carriedGrams", tenths(o.carriedGrams()));
     node.put("seedsExpected", tenths(o.seeds()));
+    node.put("changedSowings", o.changes());
     return node;
+  }
+
+  private static ObjectNode pickNow(SowingPlan.PickNow pick) {
+    return NODES
+        .objectNode()
+        .put("date", pick.date().toString())
+        .put("place", pick.place())
+        .put("batch", pick.batch())
+        .put("crop", pick.crop())
+        .put("grams", tenths(pick.grams()))
+        .put("lift", pick.lift())
+        .put("why", pick.why());
+  }
+
+  private static ObjectNode bottleneck(WhatIf.Bottleneck b) {
+    return NODES
+        .objectNode()
+        .put("change", b.change())
+        .put("gramsPerWeek", Math.round(b.gramsPerWeek() * 100) / 100.0);
   }
 
   private static ObjectNode marginal(SowingPlan.Marginal marginal) {

@@ -24,8 +24,8 @@ public final class PlanPage {
 
   /** The page, a whole HTML document. */
   public static String of(
-      SowingPlan plan, Household household, Catalogue catalogue, BenchLight light) {
-    return new PlanPage(PlanReport.of(plan, household, catalogue, light)).document();
+      PlanAnswer answer, Household household, Catalogue catalogue, BenchLight light) {
+    return new PlanPage(PlanReport.of(answer, household, catalogue, light)).document();
   }
 
   private String document() {
@@ -35,7 +35,13 @@ public final class PlanPage {
     page.add(Patterns.of(marks));
     header();
     page.open("main");
+    picksNow();
     nextTwoWeeks();
+    titled("changes", "What changed since the last plan, and why", report.answer().changes());
+    titled(
+        "standing",
+        "What stands, with its fresh grams",
+        report.answer().standing().map(StandingWords::lines).orElse(List.of()));
     bowls();
     shortBowls();
     batches();
@@ -79,6 +85,9 @@ public final class PlanPage {
       page.element("p", "Nothing to do in these two weeks.");
     }
     days.forEach(this::dayList);
+    if (!report.seeds().isEmpty()) {
+      page.element("p", "Seeds for the whole plan: " + String.join(", ", report.seeds()) + ".");
+    }
     page.add(caution(Caution.FOOD));
     page.closeLine();
   }
@@ -89,12 +98,15 @@ public final class PlanPage {
     page.element("span", "about %d min".formatted(Tasks.minutes(tasks)), "class", "quiet");
     page.closeLine();
     page.open("ul", "class", "checklist");
-    for (Task task : tasks) {
-      page.open("li").open("label");
-      page.empty("input", "type", "checkbox");
-      page.element("span", task.text());
-      page.close().closeLine();
-    }
+    tasks.forEach(task -> tick(task.text()));
+    report.fridge(day).ifPresent(this::tick);
+    page.close().closeLine();
+  }
+
+  private void tick(String text) {
+    page.open("li").open("label");
+    page.empty("input", "type", "checkbox");
+    page.element("span", text);
     page.close().closeLine();
   }
 
@@ -238,9 +250,25 @@ public final class PlanPage {
     section("limits", "What limits the bowl");
     sentences(Found.limits(report));
     page.closeLine();
-    if (!report.plan().notes().isEmpty()) {
-      section("notes", "Good to know");
-      sentences(report.plan().notes());
+    titled("what-if", "What if", PlanWords.bottlenecks(report.answer().bottlenecks()));
+    titled("notes", "Good to know", report.plan().notes());
+  }
+
+  private void picksNow() {
+    List<SowingPlan.PickNow> picks = report.plan().picksNow();
+    if (!picks.isEmpty()) {
+      titled(
+          "now",
+          "The next bowl, " + Words.day(picks.get(0).date()),
+          picks.stream().map(PlanWords::pickNow).toList());
+    }
+  }
+
+  /** A section of sentences; none when there is nothing to say. */
+  private void titled(String id, String title, List<String> sentences) {
+    if (!sentences.isEmpty()) {
+      section(id, title);
+      sentences(sentences);
       page.closeLine();
     }
   }

@@ -1,7 +1,9 @@
 package sallet.app.report;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sallet.crop.Catalogue;
@@ -14,34 +16,45 @@ import sallet.plan.SowingPlan;
 /**
  * A plan with all that is needed to tell of it.
  *
- * @param plan the plan
+ * @param answer the plan and what goes with it
  * @param household the household it was made for
  * @param catalogue the crops it was made with
  * @param light light of the pots, for the bench map
  * @param tasks the plan's hand work
  */
 record PlanReport(
-    SowingPlan plan, Household household, Catalogue catalogue, BenchLight light, List<Task> tasks) {
+    PlanAnswer answer,
+    Household household,
+    Catalogue catalogue,
+    BenchLight light,
+    List<Task> tasks) {
 
   /** A bowl lacks something worth telling from here on, g: a leaf or two. Judgement. */
   static final double SHORT_FROM_GRAMS = 1;
+
+  /** A leaf or two is not worth a line about the fridge, g. Judgement. */
+  private static final double FRIDGE_FROM_GRAMS = 5;
 
   /** Days told in full at the head of a report. */
   static final int TWO_WEEKS = 14;
 
   static PlanReport of(
-      SowingPlan plan, Household household, Catalogue catalogue, BenchLight light) {
-    return new PlanReport(plan, household, catalogue, light, Tasks.of(plan));
+      PlanAnswer answer, Household household, Catalogue catalogue, BenchLight light) {
+    return new PlanReport(answer, household, catalogue, light, Tasks.of(answer.plan()));
+  }
+
+  SowingPlan plan() {
+    return answer.plan();
   }
 
   LocalDate lastDay() {
-    List<BowlWeek> weeks = plan.weeks();
-    return weeks.isEmpty() ? plan.from() : weeks.get(weeks.size() - 1).bowlDay();
+    List<BowlWeek> weeks = plan().weeks();
+    return weeks.isEmpty() ? plan().from() : weeks.get(weeks.size() - 1).bowlDay();
   }
 
   /** Bowls somebody wants and something sown could serve. */
   List<BowlWeek> reachable() {
-    return plan.weeks().stream().filter(w -> w.reachable() && w.demandGrams() > 0).toList();
+    return plan().weeks().stream().filter(w -> w.reachable() && w.demandGrams() > 0).toList();
   }
 
   /** Reachable bowls that stay short. */
@@ -76,6 +89,30 @@ record PlanReport(
             Words.percent(1 - missing / demand));
   }
 
+  /** What to put into the fridge on a bowl day for the bowl after; empty for next to nothing. */
+  Optional<String> fridge(LocalDate day) {
+    List<BowlWeek> weeks = plan().weeks();
+    for (int w = 0; w + 1 < weeks.size(); w++) {
+      BowlWeek next = weeks.get(w + 1);
+      double grams = next.plannedGrams() - next.harvestGrams();
+      if (weeks.get(w).bowlDay().equals(day) && grams >= FRIDGE_FROM_GRAMS) {
+        return Optional.of(
+            "Keep about %s in the fridge for the bowl of %s."
+                .formatted(Words.grams(grams), Words.day(next.bowlDay())));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Seeds the plan sows of each crop, in order of first sowing. */
+  List<String> seeds() {
+    Map<String, Integer> seeds = new LinkedHashMap<>();
+    plan().sowings().forEach(s -> seeds.merge(s.crop(), s.seeds(), Integer::sum));
+    return seeds.entrySet().stream()
+        .map(e -> e.getValue() + " of " + Words.spoken(e.getKey()))
+        .toList();
+  }
+
   /** Why a short bowl is short, as far as the plan knows. */
   static String whyShort(BowlWeek week) {
     return week.fullPlaces().isEmpty()
@@ -85,9 +122,9 @@ record PlanReport(
 
   /** Crops of the plan in order of first sowing, then any others that come into a bowl. */
   List<String> crops() {
-    Stream<String> sown = plan.sowings().stream().map(Sowing::crop);
+    Stream<String> sown = plan().batches().stream().map(Sowing::crop);
     Stream<String> eaten =
-        plan.weeks().stream().flatMap(week -> week.kinds().stream()).map(BowlWeek.Kind::crop);
+        plan().weeks().stream().flatMap(week -> week.kinds().stream()).map(BowlWeek.Kind::crop);
     return Stream.concat(sown, eaten).distinct().toList();
   }
 

@@ -2,6 +2,7 @@ package sallet.app.report;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.SortedMap;
 import sallet.crop.Catalogue;
 import sallet.crop.HarvestRule;
@@ -25,14 +26,19 @@ public final class PlanText {
   }
 
   /** The report. */
-  public static String of(SowingPlan plan, Household household, Catalogue catalogue) {
+  public static String of(PlanAnswer answer, Household household, Catalogue catalogue) {
+    SowingPlan plan = answer.plan();
     PlanText text =
-        new PlanText(PlanReport.of(plan, household, catalogue, BenchLight.ofGroups(plan)));
+        new PlanText(PlanReport.of(answer, household, catalogue, BenchLight.ofGroups(plan)));
     text.head();
+    text.picksNow();
     text.tasks();
+    text.sentences("WHAT CHANGED SINCE THE LAST PLAN, AND WHY", answer.changes());
+    text.standing();
     text.bowls();
     text.shortWeeks();
     text.sentences("WHAT LIMITS THE BOWL", Found.limits(text.report));
+    text.bottlenecks();
     text.sentences("GOOD TO KNOW", plan.notes());
     text.judgement();
     text.cautions();
@@ -56,6 +62,24 @@ public final class PlanText {
     paragraph(report.summary());
   }
 
+  private void picksNow() {
+    List<SowingPlan.PickNow> picks = report.plan().picksNow();
+    if (!picks.isEmpty()) {
+      title("THE NEXT BOWL, " + Words.day(picks.get(0).date()).toUpperCase(Locale.ROOT));
+      picks.forEach(p -> wrapped("  - ", PlanWords.pickNow(p)));
+    }
+  }
+
+  private void standing() {
+    List<String> lines =
+        report.answer().standing().map(s -> StandingWords.lines(s)).orElse(List.of());
+    sentences("WHAT STANDS, WITH ITS FRESH GRAMS", lines);
+  }
+
+  private void bottlenecks() {
+    sentences("WHAT IF", PlanWords.bottlenecks(report.answer().bottlenecks()));
+  }
+
   private void tasks() {
     title("NEXT TWO WEEKS");
     SortedMap<LocalDate, List<Task>> days =
@@ -70,8 +94,13 @@ public final class PlanText {
         (day, tasks) -> {
           line("%s, about %d min".formatted(Words.day(day), Tasks.minutes(tasks)));
           tasks.forEach(task -> wrapped("  [ ] ", task.text()));
+          report.fridge(day).ifPresent(text -> wrapped("  [ ] ", text));
         });
     later(days);
+    List<String> seeds = report.seeds();
+    if (!seeds.isEmpty()) {
+      paragraph("Seeds for the whole plan: " + String.join(", ", seeds) + ".");
+    }
   }
 
   private void later(SortedMap<LocalDate, List<Task>> told) {

@@ -45,7 +45,7 @@ final class Timeline {
   }
 
   static List<Lane> lanes(PlanReport report) {
-    return report.plan().sowings().stream()
+    return report.plan().batches().stream()
         .flatMap(sowing -> sowing.courses().stream().map(course -> new Lane(sowing, course)))
         .toList();
   }
@@ -151,7 +151,7 @@ final class Timeline {
   }
 
   private double x(LocalDate day) {
-    return LEFT + ChronoUnit.DAYS.between(from, day) * PX_PER_DAY;
+    return LEFT + Math.max(0, ChronoUnit.DAYS.between(from, day)) * PX_PER_DAY;
   }
 
   /** Grams a lane gives in all, edible. */

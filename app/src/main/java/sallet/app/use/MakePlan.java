@@ -2,16 +2,31 @@ package sallet.app.use;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import sallet.app.report.Changes;
+import sallet.app.report.PlanAnswer;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
+import sallet.journal.Journal;
+import sallet.learn.Learned;
+import sallet.learn.Standing;
 import sallet.plan.Effort;
+import sallet.plan.LastPlan;
 import sallet.plan.Planner;
+import sallet.plan.Present;
+import sallet.plan.Sowing;
 import sallet.plan.SowingPlan;
+import sallet.plan.WhatIf;
+import sallet.plan.linear.LinearSolver;
 
-/** What do I sow so that the bowl is full every week from now on? */
+/** What do I sow, move, pick and lift so that the bowl is full every week from now on? */
 public final class MakePlan {
+  /** Part of the time to think that each what-if gets. */
+  private static final int WHAT_IF_PART = 2;
+
   private MakePlan() {}
 
   /**
@@ -19,36 +34,102 @@ public final class MakePlan {
    *
    * @param from first day
    * @param weeks number of bowls, 1 to 52
-   * @param margin factor on demand, 0.5 to 2
+   * @param margin factor on demand, 0.5 to 2; when empty what the journal teaches, else the usual
    * @param seconds time to think, at least 1
    * @param dives searches for whole plants to make without a clock, so that the same question gets
    *     the same plan; 0 to go by the clock
+   * @param solver who solves the linear programmes
+   * @param whatIf whether to ask what limits the bowl
    */
-  public record Wish(LocalDate from, int weeks, double margin, double seconds, int dives) {
+  public record Wish(
+      LocalDate from,
+      int weeks,
+      Optional<Double> margin,
+      double seconds,
+      int dives,
+      LinearSolver solver,
+      boolean whatIf) {
     private Effort effort() {
-      return dives > 0
-          ? Effort.counted(dives)
-          : Effort.within(Duration.ofMillis(Math.round(seconds * 1000)));
+      return dives > 0 ? Effort.counted(dives) : Effort.within(time());
+    }
+
+    private Duration time() {
+      return Duration.ofMillis(Math.round(seconds * 1000));
     }
   }
 
   /**
    * The plan of a household.
    *
+   * @param standing what stands on the first day, by its journal
+   * @param last the last plan
    * @param progress told one short line for each step
    * @param cancelled asked often; once true the best plan found so far is given
    * @throws sallet.plan.NoPlan when the question has no answer
    */
-  public static SowingPlan of(
+  public static PlanAnswer of(
       Household household,
       Catalogue catalogue,
       Wish wish,
+      Optional<Stock> standing,
+      Optional<LastPlan> last,
       Consumer<String> progress,
       BooleanSupplier cancelled) {
-    return Planner.plan(
+    Standing now =
+        standing
+            .map(Stock::standing)
+            .orElseGet(() -> Standing.of(Journal.EMPTY, catalogue, household, wish.from()));
+    String basis =
+        Integer.toHexString(household.toString().hashCode())
+            + standing.map(s -> "-" + s.journal().until(wish.from()).fingerprint()).orElse("");
+    Present present =
+        standing.isEmpty() && last.isEmpty()
+            ? Present.NOTHING
+            : Present.of(
+                now,
+                standing.map(Stock::journal).orElse(Journal.EMPTY),
+                household,
+                catalogue,
+                last.map(l -> l.promises(now)).orElse(List.of()),
+                last.filter(l -> l.basis().equals(basis)).isPresent());
+    Planner.Request request =
         new Planner.Request(
-            household, catalogue, wish.from(), wish.weeks(), wish.margin(), wish.effort()),
-        progress,
-        cancelled);
+            household,
+            catalogue,
+            wish.from(),
+            wish.weeks(),
+            wish.margin()
+                .orElseGet(
+                    () -> standing.isPresent() ? now.learned().margin() : Learned.USUAL_MARGIN),
+            present,
+            wish.effort(),
+            wish.solver());
+    SowingPlan plan = Planner.plan(request, progress, cancelled);
+    return new PlanAnswer(
+        plan,
+        standing.map(Stock::standing),
+        basis,
+        last.map(l -> Changes.of(plan, l, now)).orElse(List.of()),
+        wish.whatIf() ? whatIf(request, plan, wish, progress, cancelled) : List.of());
+  }
+
+  /**
+   * What the journal of a household comes to.
+   *
+   * @param standing what stands
+   * @param journal the journal
+   */
+  public record Stock(Standing standing, Journal journal) {}
+
+  private static List<WhatIf.Bottleneck> whatIf(
+      Planner.Request request,
+      SowingPlan plan,
+      Wish wish,
+      Consumer<String> progress,
+      BooleanSupplier cancelled) {
+    List<String> sown = plan.sowings().stream().map(Sowing::crop).distinct().toList();
+    Duration time =
+        wish.dives() > 0 ? request.effort().linear() : wish.time().dividedBy(WHAT_IF_PART);
+    return WhatIf.of(request, sown, time, progress, cancelled);
   }
 }

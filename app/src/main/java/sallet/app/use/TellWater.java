@@ -3,6 +3,7 @@ package sallet.app.use;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import sallet.crop.Catalogue;
@@ -10,6 +11,7 @@ import sallet.household.Absence;
 import sallet.household.Household;
 import sallet.household.Watering;
 import sallet.plan.SowingPlan;
+import sallet.plan.linear.LinearSolver;
 import sallet.water.WaterFault;
 import sallet.water.absence.AwaySheet;
 import sallet.water.absence.Leaving;
@@ -114,11 +116,21 @@ public final class TellWater {
         (int) Math.min(MOST_WEEKS, (until.toEpochDay() - wish.since().toEpochDay()) / 7 + 2);
     SowingPlan plan =
         MakePlan.of(
-            household,
-            catalogue,
-            new MakePlan.Wish(wish.since(), weeks, 1.15, wish.seconds(), wish.dives()),
-            progress,
-            cancelled);
+                household,
+                catalogue,
+                new MakePlan.Wish(
+                    wish.since(),
+                    weeks,
+                    Optional.empty(),
+                    wish.seconds(),
+                    wish.dives(),
+                    LinearSolver.NATIVE,
+                    false),
+                Optional.empty(),
+                Optional.empty(),
+                progress,
+                cancelled)
+            .plan();
     return BenchPlants.of(plan, household, catalogue, until);
   }
 }

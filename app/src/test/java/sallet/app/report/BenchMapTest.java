@@ -11,7 +11,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BenchMapTest {
   private static final PlanReport REPORT =
       PlanReport.of(
-          PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue(), PorchPlan.light());
+          PlanAnswer.of(PorchPlan.plan()),
+          PorchPlan.household(),
+          PorchPlan.catalogue(),
+          PorchPlan.light());
 
   private static String map(LocalDate day) {
     return BenchMap.of(REPORT, new CropMarks(REPORT.crops()), day).toString();

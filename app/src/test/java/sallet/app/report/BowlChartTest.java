@@ -9,7 +9,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BowlChartTest {
   private static final PlanReport REPORT =
       PlanReport.of(
-          PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue(), PorchPlan.light());
+          PlanAnswer.of(PorchPlan.plan()),
+          PorchPlan.household(),
+          PorchPlan.catalogue(),
+          PorchPlan.light());
   private static final String SVG = BowlChart.of(REPORT, new CropMarks(REPORT.crops())).toString();
 
   @Test
@@ -35,6 +38,6 @@ class BowlChartTest {
   @ParameterizedTest
   @CsvSource({"10, 2", "39, 5", "240, 50", "289.8, 50", "900, 200", "15000, 2000"})
   void gramLinesAreRoundNumbers(double top, double step) {
-    assertThat(BowlChart.gridStep(top)).isEqualTo(step);
+    assertThat(Svg.gridStep(top)).isEqualTo(step);
   }
 }

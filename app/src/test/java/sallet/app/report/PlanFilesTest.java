@@ -10,7 +10,10 @@ class PlanFilesTest {
   void aPlanHasFourFiles() {
     Map<String, String> files =
         PlanFiles.of(
-            PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue(), PorchPlan.light());
+            PlanAnswer.of(PorchPlan.plan()),
+            PorchPlan.household(),
+            PorchPlan.catalogue(),
+            PorchPlan.light());
 
     assertThat(files).containsOnlyKeys("plan.html", "plan.ics", "plan.json", "tasks.csv");
     assertThat(files.get("plan.html")).startsWith("<!DOCTYPE html>");
@@ -21,7 +24,7 @@ class PlanFilesTest {
   void withoutLightOfEachPotTheGroupsMeansAreDrawn() {
     String page =
         PlanPage.of(
-            PorchPlan.plan(),
+            PlanAnswer.of(PorchPlan.plan()),
             PorchPlan.household(),
             PorchPlan.catalogue(),
             BenchLight.ofGroups(PorchPlan.plan()));

@@ -23,7 +23,7 @@ class PlanJsonTest {
 
   private static JsonNode json(SowingPlan plan) throws JsonProcessingException {
     return new ObjectMapper()
-        .readTree(PlanJson.of(plan, PorchPlan.household(), PorchPlan.catalogue()));
+        .readTree(PlanJson.of(PlanAnswer.of(plan), PorchPlan.household(), PorchPlan.catalogue()));
   }
 
   private static Set<ValidationMessage> faults(JsonNode json) throws IOException {
@@ -93,7 +93,11 @@ class PlanJsonTest {
 
   @Test
   void theSamePlanGivesTheSameText() {
-    assertThat(PlanJson.of(PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue()))
-        .isEqualTo(PlanJson.of(PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue()));
+    assertThat(
+            PlanJson.of(
+                PlanAnswer.of(PorchPlan.plan()), PorchPlan.household(), PorchPlan.catalogue()))
+        .isEqualTo(
+            PlanJson.of(
+                PlanAnswer.of(PorchPlan.plan()), PorchPlan.household(), PorchPlan.catalogue()));
   }
 }

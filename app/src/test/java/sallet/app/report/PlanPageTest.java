@@ -22,7 +22,10 @@ class PlanPageTest {
 
   private static String page(String pot) {
     return PlanPage.of(
-        PorchPlan.plan(pot), PorchPlan.household(pot), PorchPlan.catalogue(), PorchPlan.light(pot));
+        PlanAnswer.of(PorchPlan.plan(pot)),
+        PorchPlan.household(pot),
+        PorchPlan.catalogue(),
+        PorchPlan.light(pot));
   }
 
   private static Document read(String page)
@@ -109,7 +112,7 @@ class PlanPageTest {
   void anEmptyPlanIsStillAPage() throws Exception {
     String page =
         PlanPage.of(
-            PorchPlan.empty(),
+            PlanAnswer.of(PorchPlan.empty()),
             PorchPlan.household(),
             PorchPlan.catalogue(),
             BenchLight.ofGroups(PorchPlan.empty()));

@@ -8,7 +8,7 @@ import sallet.plan.BowlWeek;
 
 class PlanTextTest {
   private static final String TEXT =
-      PlanText.of(PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue());
+      PlanText.of(PlanAnswer.of(PorchPlan.plan()), PorchPlan.household(), PorchPlan.catalogue());
 
   @Test
   void noLineIsWiderThanATerminal() {
@@ -83,7 +83,9 @@ class PlanTextTest {
 
     String text =
         PlanText.of(
-            PorchPlan.plan(clearScreen), PorchPlan.household(clearScreen), PorchPlan.catalogue());
+            PlanAnswer.of(PorchPlan.plan(clearScreen)),
+            PorchPlan.household(clearScreen),
+            PorchPlan.catalogue());
 
     assertThat(text).doesNotContain("\u001b", "\u202e");
   }

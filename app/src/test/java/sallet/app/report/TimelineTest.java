@@ -7,7 +7,10 @@ import org.junit.jupiter.api.Test;
 class TimelineTest {
   private static final PlanReport REPORT =
       PlanReport.of(
-          PorchPlan.plan(), PorchPlan.household(), PorchPlan.catalogue(), PorchPlan.light());
+          PlanAnswer.of(PorchPlan.plan()),
+          PorchPlan.household(),
+          PorchPlan.catalogue(),
+          PorchPlan.light());
   private static final String SVG = Timeline.of(REPORT, new CropMarks(REPORT.crops())).toString();
 
   @Test

@@ -39,7 +39,7 @@ final class Renewals {
       FeedSheet sheet =
           HomeFeed.sheet(
               household.feed(),
-              new FeedWish(litres, Optional.empty(), Optional.empty(), Optional.empty()));
+              new FeedWish(litres, Optional.empty(), Optional.empty(), Optional.empty(), 0, 1));
       return renewal(sheet, litres, day, drunkL, lossL);
     } catch (FeedFault | UnsafeDose e) {
       return Optional.empty();
@@ -56,15 +56,10 @@ final class Renewals {
     double topUpL = TOP_UP_DAYS * lossL;
     for (int d = TOP_UP_DAYS; d <= LONGEST_DAYS; d += TOP_UP_DAYS) {
       IonLedger low =
-          ledger.after(
-              TOP_UP_DAYS,
-              TOP_UP_DAYS * drunkL,
-              TOP_UP_DAYS * (lossL - drunkL),
-              plants,
-              Composition.EMPTY,
-              0);
+          ledger.drunk(
+              TOP_UP_DAYS, TOP_UP_DAYS * drunkL, TOP_UP_DAYS * (lossL - drunkL), plants);
       double strength = IonLedger.topUpStrength(low, water, salts, topUpL, wanted);
-      ledger = low.after(0, 0, 0, plants, water.plus(salts.times(strength)), topUpL);
+      ledger = low.toppedUp(water.plus(salts.times(strength)), topUpL);
       List<String> why = ledger.reasonsToRenew();
       if (!why.isEmpty()) {
         return Optional.of(new WaterSheet.Renewal(day.plusDays(d), why));

@@ -1,9 +1,11 @@
 package sallet.plan.check;
 
 import java.util.List;
+import java.util.Optional;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
 import sallet.household.Household;
+import sallet.plan.Present;
 import sallet.plan.SowingPlan;
 
 /**
@@ -12,6 +14,7 @@ import sallet.plan.SowingPlan;
  * @param plan the plan
  * @param household whom it is for
  * @param catalogue crops
+ * @param present what stood when it was made
  * @param calendar days of the plan
  * @param surroundings light and air where its plants stand
  */
@@ -19,8 +22,31 @@ record Subject(
     SowingPlan plan,
     Household household,
     Catalogue catalogue,
+    Present present,
     HomeCalendar calendar,
     Surroundings surroundings) {
+
+  /** What becomes of the plants that stand already. */
+  List<StandingCourse> standing() {
+    return StandingCourse.of(plan.standing(), present);
+  }
+
+  /** A crop that can be planned, with what was learned of its seeds. */
+  Optional<Crop> crop(String name) {
+    return catalogue
+        .find(name)
+        .filter(Crop::plannable)
+        .map(
+            crop ->
+                Optional.ofNullable(present.usableShares().get(crop.name()))
+                    .map(crop::withUsableShare)
+                    .orElse(crop));
+  }
+
+  /** Factor on assimilation of a crop in this household. */
+  double vigour(Crop crop) {
+    return present.growthFactors().getOrDefault(crop.name(), Life.VIGOUR);
+  }
 
   /** Crops that may be sown for this household, in catalogue order. */
   List<Crop> sowableCrops() {
