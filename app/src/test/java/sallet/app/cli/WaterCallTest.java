@@ -103,10 +103,11 @@ class WaterCallTest {
     JsonNode use = json(call("water", readings, "--json")).path("use");
     assertThat(use.path("intervals")).hasSize(2);
     assertThat(use.path("intervals").get(1).path("lossL").asDouble()).isCloseTo(4, within(1e-9));
-    double before = use.path("factorBefore").path("high").asDouble()
-        / use.path("factorBefore").path("low").asDouble();
-    double after = use.path("factor").path("high").asDouble()
-        / use.path("factor").path("low").asDouble();
+    double before =
+        use.path("factorBefore").path("high").asDouble()
+            / use.path("factorBefore").path("low").asDouble();
+    double after =
+        use.path("factor").path("high").asDouble() / use.path("factor").path("low").asDouble();
     assertThat(after).isLessThan(0.8 * before);
     assertThat(use.path("uptakeSdMsCm").asDouble()).isLessThan(0.25);
   }

@@ -278,8 +278,7 @@ public final class HomeBench {
         IntStream.range(0, size())
             .filter(pot -> !without.contains(name(pot)))
             .mapToObj(
-                pot ->
-                    potDay(use, pot, factor, fromDay, days, water(pot).allowedMl(), mostMl(pot)))
+                pot -> potDay(use, pot, factor, fromDay, days, water(pot).allowedMl(), mostMl(pot)))
             .toList();
     return FloodTimes.of(each, light(), timer(), length());
   }

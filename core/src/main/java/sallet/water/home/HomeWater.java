@@ -46,8 +46,7 @@ public final class HomeWater {
   private final FloodSchedule schedule;
   private final HourlyUse use;
 
-  private HomeWater(
-      HomeBench bench, LocalDate day, BenchDays days, Learned learned, TankNow now) {
+  private HomeWater(HomeBench bench, LocalDate day, BenchDays days, Learned learned, TankNow now) {
     this.now = now;
     this.bench = bench;
     this.day = day;
@@ -164,11 +163,7 @@ public final class HomeWater {
   private TankForecast tank() {
     return TankForecast.of(
         new TankForecast.Start(
-            bench.tank(),
-            now.litres(),
-            now.msCm(),
-            factor.logSd(),
-            learned.uptake().msCm()),
+            bench.tank(), now.litres(), now.msCm(), factor.logSd(), learned.uptake().msCm()),
         day,
         IntStream.range(0, DAYS).mapToObj(d -> factor.median() * use.dayL(d)).toList());
   }
@@ -177,10 +172,7 @@ public final class HomeWater {
     int last = tank.daysLasting(SAFE).orElse(DAYS);
     double used = last == 0 ? 0 : tank.usedL(last - 1);
     double level = Math.max(0, tank.startL() - used);
-    double msCm =
-        last == 0
-            ? now.msCm()
-            : tank.days().get(last - 1).ecMsCm();
+    double msCm = last == 0 ? now.msCm() : tank.days().get(last - 1).ecMsCm();
     TopUp pour =
         TopUp.of(
             level,

@@ -56,8 +56,7 @@ final class Renewals {
     double topUpL = TOP_UP_DAYS * lossL;
     for (int d = TOP_UP_DAYS; d <= LONGEST_DAYS; d += TOP_UP_DAYS) {
       IonLedger low =
-          ledger.drunk(
-              TOP_UP_DAYS, TOP_UP_DAYS * drunkL, TOP_UP_DAYS * (lossL - drunkL), plants);
+          ledger.drunk(TOP_UP_DAYS, TOP_UP_DAYS * drunkL, TOP_UP_DAYS * (lossL - drunkL), plants);
       double strength = IonLedger.topUpStrength(low, water, salts, topUpL, wanted);
       ledger = low.toppedUp(water.plus(salts.times(strength)), topUpL);
       List<String> why = ledger.reasonsToRenew();
@@ -71,9 +70,7 @@ final class Renewals {
   /** What the salts brought; acid may have driven some of the water's carbonate out. */
   private static Composition without(Composition solution, Composition water) {
     Map<Ion, Double> salts = new EnumMap<>(Ion.class);
-    solution
-        .mmol()
-        .forEach((ion, mmol) -> salts.put(ion, Math.max(0, mmol - water.mmol(ion))));
+    solution.mmol().forEach((ion, mmol) -> salts.put(ion, Math.max(0, mmol - water.mmol(ion))));
     return new Composition(salts);
   }
 }

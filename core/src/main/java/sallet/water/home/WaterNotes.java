@@ -82,9 +82,7 @@ final class WaterNotes {
     List<WaterSheet.PotLine> planted = byFloods(pots);
     return planted.size() < 3
         ? List.of()
-        : planted.stream()
-            .filter(p -> p.floodsPerDay() > SPOILS * middle(planted))
-            .toList();
+        : planted.stream().filter(p -> p.floodsPerDay() > SPOILS * middle(planted)).toList();
   }
 
   private static List<WaterSheet.PotLine> byFloods(List<WaterSheet.PotLine> pots) {
