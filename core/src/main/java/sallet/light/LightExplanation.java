@@ -8,6 +8,7 @@ import java.util.Locale;
 import sallet.household.Household;
 import sallet.household.Lamp;
 import sallet.household.Window;
+import sallet.units.Step;
 import sallet.weather.PerezSky;
 import sallet.weather.PlaceClimate;
 import sallet.weather.Plane;
@@ -25,17 +26,6 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
   public LightExplanation {
     steps = List.copyOf(steps);
   }
-
-  /**
-   * One number and where it comes from.
-   *
-   * @param name what it is
-   * @param value the number
-   * @param unit its unit, empty for shares
-   * @param how formula or inputs
-   * @param source where the method or the input comes from
-   */
-  public record Step(String name, double value, String unit, String how, String source) {}
 
   /**
    * For a pot and the hour that begins at {@code hour}, standard time.

@@ -2,7 +2,9 @@ package sallet.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import sallet.crop.forecast.Band;
 
 /**
  * A sowing plan for one household.
@@ -50,6 +52,29 @@ public record SowingPlan(
   /** All batches: those that stand already, then the new ones. */
   public List<Sowing> batches() {
     return Stream.concat(standing.stream(), sowings.stream()).toList();
+  }
+
+  /**
+   * The same plan with the luck of each bowl's harvest.
+   *
+   * @param bands one for each week
+   */
+  public SowingPlan withLuck(List<Band> bands) {
+    return new SowingPlan(
+        from,
+        taskDays,
+        margin,
+        IntStream.range(0, weeks.size())
+            .mapToObj(w -> weeks.get(w).withLuck(bands.get(w)))
+            .toList(),
+        standing,
+        sowings,
+        picksNow,
+        objective,
+        solver,
+        groups,
+        marginals,
+        notes);
   }
 
   /**

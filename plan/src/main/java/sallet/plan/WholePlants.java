@@ -27,7 +27,7 @@ final class WholePlants {
   private static final double HALF = 0.5;
 
   /** Single plants are shifted so many times for each dive. */
-  private static final int SHIFTS_PER_DIVE = 6;
+  private static final int SHIFTS_PER_DIVE = 20;
 
   /** New lives are looked for once in so many steps: each time costs the solver its last basis. */
   private static final int STEPS_PER_PRICING = 60;

@@ -3,6 +3,7 @@ package sallet.app.report.crop;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
@@ -75,6 +76,7 @@ final class CropWords {
     return "%s, harvested %s.%s".formatted(crop.species(), crop.style().words(), also);
   }
 
+  /** The stages in order of time, the sowing first. */
   static List<Stage> stages(LocalDate sown, Course course) {
     List<Stage> stages = new ArrayList<>();
     stages.add(new Stage("sown", sown));
@@ -94,6 +96,7 @@ final class CropWords {
     course.replace().ifPresent(day -> stages.add(new Stage("better replaced", day)));
     stages.add(
         new Stage(course.nearSeed() ? "goes: near to seed" : "goes: too old", course.lastDay()));
+    stages.sort(Comparator.comparing(Stage::date));
     return List.copyOf(stages);
   }
 

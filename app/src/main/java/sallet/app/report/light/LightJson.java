@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import sallet.app.report.Steps;
 import sallet.household.Pot;
 import sallet.light.HourlyLight;
 import sallet.light.LampHeight;
@@ -212,16 +213,7 @@ public final class LightJson {
   private static ObjectNode explanation(LightExplanation told) {
     ObjectNode node = NODES.objectNode();
     node.put("ppfdUmol", rounded(told.ppfdUmol()));
-    ArrayNode steps = node.putArray("steps");
-    for (LightExplanation.Step step : told.steps()) {
-      steps
-          .addObject()
-          .put("name", step.name())
-          .put("value", rounded(step.value()))
-          .put("unit", step.unit())
-          .put("how", step.how())
-          .put("source", step.source());
-    }
+    node.set("steps", Steps.json(told.steps()));
     return node;
   }
 

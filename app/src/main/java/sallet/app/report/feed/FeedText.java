@@ -1,13 +1,18 @@
-package sallet.app.report;
+package sallet.app.report.feed;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import sallet.app.report.Steps;
 import sallet.feed.home.FeedSheet;
+import sallet.feed.home.WaterBlend;
 import sallet.feed.ion.Nutrient;
 import sallet.feed.meter.PpmScale;
 import sallet.feed.recipe.Recipe;
+import sallet.feed.reservoir.TankWeek;
 import sallet.feed.solution.Mineral;
+import sallet.feed.stock.StockPlan;
 import sallet.feed.stock.StockTank;
 
 /** The sheet for the sink as text for a terminal of 80 columns. */
@@ -23,55 +28,79 @@ public final class FeedText {
 
   private FeedText() {}
 
-  /** The text. */
-  public static String of(FeedSheet sheet) {
-    return new FeedText().sheet(sheet);
+  /** The text: the sheet, or how the number asked for comes about. */
+  public static String of(FeedReport report) {
+    return report
+        .explained()
+        .map(told -> told.path() + "\n\n" + Steps.text(told.steps()))
+        .orElseGet(() -> new FeedText().sheet(report.sheet()));
   }
 
   private String sheet(FeedSheet sheet) {
-    line(
-        "%s L of \"%s\" at %.0f %% strength, with %s",
-        FeedSteps.plain(sheet.litres()),
-        sheet.target().name(),
-        100 * sheet.strength(),
-        sheet.water().name());
+    wrap("", FeedWords.summary(sheet));
     steps("AT THE SINK", FeedSteps.mixing(sheet));
     chart(sheet);
     state(sheet);
+    sheet.blend().ifPresent(this::blend);
     sheet.traceStock().ifPresent(t -> steps("THE TRACE STOCK, MADE ONCE", FeedSteps.traceStock(t)));
-    stock(sheet);
-    readings(sheet);
-    sheet
-        .corrections()
-        .ifPresent(
-            c -> {
-              heading("CORRECTION: " + c.asked());
-              wrap("", c.words());
-              c.dose().ifPresent(d -> d.notes().forEach(n -> wrap("- ", n)));
-            });
+    sheet.stock().ifPresent(this::stock);
+    readings(sheet.running().readings());
+    sheet.running().correction().ifPresent(this::correction);
+    weeks(sheet.running().weeks());
     heading("WHAT TO KNOW");
-    sheet.acid().ifPresent(a -> a.notes().forEach(n -> wrap("- ", n)));
-    sheet.notes().forEach(n -> wrap("- ", n));
-    sheet.main().mend().ifPresent(this::mend);
-    sheet.trace().flatMap(Recipe::mend).ifPresent(this::mend);
-    wrap(
-        "- ",
-        "Target: %s (%s). EC is good to 5 %%, in hard water 8 %%; limits, weights and the choice of bags are judgement."
-            .formatted(sheet.target().source(), sheet.target().knownAs()));
+    FeedWords.notes(sheet).forEach(n -> wrap("- ", n));
     heading("CAUTION");
-    sheet.cautions().forEach(c -> wrap("! ", c.text()));
-    sheet
-        .main()
-        .doses()
-        .forEach(d -> wrap("! ", d.product().name() + ": " + d.product().caution()));
+    FeedWords.cautions(sheet).forEach(c -> wrap("! ", c));
     return out.toString();
   }
 
-  private void mend(Recipe.Mend mend) {
-    wrap(
-        "- ",
-        "The one bag that would mend most: %s (%s)"
-            .formatted(mend.salt().name(), mend.salt().formula().text()));
+  private void correction(FeedSheet.Correction correction) {
+    heading("CORRECTION: " + correction.asked());
+    wrap("", correction.words());
+    correction.dose().ifPresent(d -> d.notes().forEach(n -> wrap("- ", n)));
+  }
+
+  private void blend(WaterBlend blend) {
+    heading("WHICH SHARE OF " + blend.second().toUpperCase(Locale.ROOT));
+    wrap("", FeedWords.blend(blend));
+    line("%n  share  off by  acid, mL  bags");
+    double top = blend.trials().stream().mapToDouble(t -> 100 * t.miss()).max().orElse(1);
+    for (WaterBlend.Trial trial : blend.trials()) {
+      double miss = 100 * trial.miss();
+      line(
+          "%s %3.0f %%  %4.1f %%  %8.0f  %4d  %s",
+          Math.abs(trial.share() - blend.share()) < 1e-9 ? "→" : " ",
+          100 * trial.share(),
+          miss,
+          trial.acidMl(),
+          trial.bags(),
+          "█".repeat((int) Math.round(BAR * miss / Math.max(top, 1e-9))));
+    }
+  }
+
+  private void weeks(List<TankWeek> weeks) {
+    if (weeks.isEmpty()) {
+      return;
+    }
+    heading("THE RESERVOIR WEEK BY WEEK, mg/L at the end of the week");
+    line(
+        "week   EC   pH%s  idle",
+        TankWeek.TOLD.stream().map(n -> "%6s".formatted(n.symbol())).collect(Collectors.joining()));
+    for (TankWeek week : weeks) {
+      line(
+          "%4d %4.2f  %3.1f%s %4.0f%%%s",
+          week.week(),
+          week.ledger().ecMsCm(),
+          week.ph(),
+          TankWeek.TOLD.stream()
+              .map(n -> "%6.0f".formatted(week.ledger().perLitre().mg(n)))
+              .collect(Collectors.joining()),
+          100 * week.ledger().idleShare(),
+          week.reasons().isEmpty() ? "" : "  renew");
+    }
+    weeks.forEach(week -> wrap("[ ] ", "Week " + week.week() + ": " + FeedWords.week(week)));
+    wrap("", FeedWords.renewal(weeks));
+    wrap("", FeedWords.weeksSource());
   }
 
   private void chart(FeedSheet sheet) {
@@ -124,47 +153,31 @@ public final class FeedText {
         s.saturation().getOrDefault(Mineral.BRUSHITE, 0.0));
   }
 
-  private void stock(FeedSheet sheet) {
-    sheet
-        .stock()
-        .ifPresent(
-            plan -> {
-              heading("STOCK, %d-FOLD".formatted(plan.factor()));
-              for (StockTank tank : plan.tanks()) {
-                FeedSteps.tank(tank).forEach(step -> wrap("[ ] ", step));
-              }
-              if (plan.troubles().isEmpty()) {
-                wrap(
-                    "",
-                    "Dose %.1f mL of each tank for a litre: %s. Never pour tanks together undiluted."
-                        .formatted(
-                            plan.millilitresPerLitre(),
-                            String.join(
-                                ", stir, then ",
-                                plan.tanks().stream().map(StockTank::name).toList())));
-              } else {
-                plan.troubles().forEach(t -> wrap("! ", t));
-                wrap(
-                    "! ",
-                    plan.largestFactor() > 0
-                        ? "Do not mix it so strong: %d-fold keeps clear"
-                            .formatted(plan.largestFactor())
-                        : "No stock of this recipe keeps clear: mix it at its final strength");
-              }
-            });
+  private void stock(StockPlan plan) {
+    heading("STOCK, %d-FOLD".formatted(plan.factor()));
+    for (StockTank tank : plan.tanks()) {
+      FeedSteps.tank(tank).forEach(step -> wrap("[ ] ", step));
+    }
+    if (plan.troubles().isEmpty()) {
+      wrap("", FeedWords.dosing(plan));
+    } else {
+      plan.troubles().forEach(t -> wrap("! ", t));
+      wrap("! ", FeedWords.weaker(plan));
+    }
   }
 
-  private void readings(FeedSheet sheet) {
-    if (!sheet.readings().isEmpty()) {
-      heading("WHAT THE READING CAN MEAN");
-      for (FeedSheet.Reading r : sheet.readings()) {
-        line(
-            "%-34s %5.2f mS/cm, %3.0f %% of this recipe",
-            r.meaning().scale(), r.meaning().msCm(), 100 * r.strength());
-      }
-      wrap(
-          "",
-          "Which scale a meter has shows a 1.41 mS/cm standard (0.01 mol/kg potassium chloride): about 705 on 0.5, 900 on 0.64, 990 on 0.7.");
+  private void readings(List<FeedSheet.Reading> readings) {
+    if (readings.isEmpty()) {
+      return;
+    }
+    heading("WHAT THE READING CAN MEAN");
+    for (FeedSheet.Reading r : readings) {
+      line(
+          "%-34s %5.2f mS/cm, %3.0f %% of this recipe",
+          r.meaning().scale(), r.meaning().msCm(), 100 * r.strength());
+    }
+    if (readings.size() > 1) {
+      wrap("", FeedWords.findScale());
     }
   }
 

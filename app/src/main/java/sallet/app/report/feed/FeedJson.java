@@ -1,15 +1,17 @@
-package sallet.app.report;
+package sallet.app.report.feed;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
-import java.math.MathContext;
+import java.util.Comparator;
 import java.util.List;
+import sallet.app.report.Steps;
 import sallet.feed.dose.PhDose;
 import sallet.feed.home.FeedSheet;
+import sallet.feed.home.WaterBlend;
 import sallet.feed.ion.Nutrient;
 import sallet.feed.recipe.Recipe;
+import sallet.feed.reservoir.TankWeek;
 import sallet.feed.solution.Mineral;
 import sallet.feed.stock.StockPlan;
 import sallet.feed.stock.StockTank;
@@ -17,12 +19,11 @@ import sallet.feed.stock.TraceStock;
 
 /** The sheet for the sink as JSON, described by {@code docs/schema/feed.schema.json}. */
 public final class FeedJson {
-  private static final MathContext DIGITS = new MathContext(6);
-
   private FeedJson() {}
 
   /** The JSON text, indented. */
-  public static String of(FeedSheet sheet) {
+  public static String of(FeedReport report) {
+    FeedSheet sheet = report.sheet();
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("litres", sheet.litres());
     ObjectNode target = root.putObject("target");
@@ -41,15 +42,51 @@ public final class FeedJson {
     root.set("solution", solution(sheet));
     sheet.traceStock().ifPresent(stock -> root.set("traceStock", trace(stock)));
     sheet.stock().ifPresent(stock -> root.set("stock", stock(stock)));
+    sheet.settling().ifPresent(dose -> root.set("settling", dose(dose)));
+    sheet.blend().ifPresent(blend -> root.set("blend", blend(blend)));
+    running(root, sheet.running());
+    texts(root, "steps", FeedSteps.mixing(sheet));
+    texts(root, "notes", FeedWords.notes(sheet));
+    texts(root, "cautions", FeedWords.cautions(sheet));
+    report
+        .explained()
+        .ifPresent(
+            told ->
+                root.putObject("explained")
+                    .put("path", told.path())
+                    .set("steps", Steps.json(told.steps())));
+    return root.toPrettyString() + "\n";
+  }
+
+  private static ObjectNode blend(WaterBlend blend) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put("first", blend.first());
+    node.put("second", blend.second());
+    put(node, "share", blend.share());
+    node.put("asked", blend.asked());
+    ArrayNode trials = node.putArray("trials");
+    for (WaterBlend.Trial trial : blend.trials()) {
+      ObjectNode one = trials.addObject();
+      put(one, "share", trial.share());
+      put(one, "objective", trial.objective());
+      put(one, "miss", trial.miss());
+      put(one, "alkalinityMeqL", trial.alkalinityMeqL());
+      put(one, "acidMillilitres", trial.acidMl());
+      one.put("bags", trial.bags());
+    }
+    return node;
+  }
+
+  private static void running(ObjectNode root, FeedSheet.Running running) {
     ArrayNode readings = root.putArray("readings");
-    for (FeedSheet.Reading reading : sheet.readings()) {
+    for (FeedSheet.Reading reading : running.readings()) {
       ObjectNode one = readings.addObject();
       one.put("scale", reading.meaning().scale());
       put(one, "ecMsCm", reading.meaning().msCm());
       put(one, "strength", reading.strength());
     }
-    sheet
-        .corrections()
+    running
+        .correction()
         .ifPresent(
             c -> {
               ObjectNode one = root.putObject("correction");
@@ -57,10 +94,25 @@ public final class FeedJson {
               one.put("text", c.words());
               c.dose().ifPresent(d -> one.set("dose", dose(d)));
             });
-    texts(root, "steps", FeedSteps.mixing(sheet));
-    texts(root, "notes", sheet.notes());
-    texts(root, "cautions", sheet.cautions().stream().map(c -> c.text()).toList());
-    return root.toPrettyString() + "\n";
+    ArrayNode weeks = root.putArray("weeks");
+    running.weeks().forEach(week -> weeks.add(week(week)));
+  }
+
+  private static ObjectNode week(TankWeek week) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put("week", week.week());
+    put(node, "litres", week.ledger().litres());
+    put(node, "topUpL", week.topUpL());
+    put(node, "topUpStrength", week.topUpStrength());
+    put(node, "ecMsCm", week.ledger().ecMsCm());
+    put(node, "phBefore", week.phBefore());
+    put(node, "ph", week.ph());
+    week.dose().ifPresent(d -> node.set("dose", dose(d)));
+    ObjectNode mgL = node.putObject("mgL");
+    TankWeek.TOLD.forEach(n -> put(mgL, n.symbol(), week.ledger().perLitre().mg(n)));
+    put(node, "idleShare", week.ledger().idleShare());
+    texts(node, "reasonsToRenew", week.reasons());
+    return node;
   }
 
   private static ObjectNode water(FeedSheet sheet) {
@@ -74,8 +126,8 @@ public final class FeedJson {
 
   private static ObjectNode dose(PhDose dose) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
-    node.put("reagent", dose.reagent().plainName());
-    put(node, "percent", dose.percent());
+    node.put("reagent", dose.bottle().reagent().plainName());
+    put(node, "percent", dose.bottle().percent());
     put(node, "millilitres", dose.millilitres());
     put(node, "meqL", dose.meqL());
     put(node, "phNow", dose.phNow());
@@ -120,6 +172,7 @@ public final class FeedJson {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     FeedSheet.State state = sheet.state();
     put(node, "ecMsCm", state.ecMsCm());
+    put(node, "meterShowsMsCm", state.meterShowsMsCm());
     put(node, "ph", state.phLater());
     put(node, "alkalinityMeqL", state.alkalinityMeq());
     put(node, "osmoticKPa", state.osmoticKPa());
@@ -172,7 +225,7 @@ public final class FeedJson {
       put(one, "fullness", tank.fullness());
       ObjectNode grams = one.putObject("gramsPerL");
       tank.gramsPerL().entrySet().stream()
-          .sorted(java.util.Comparator.comparing(e -> e.getKey().id()))
+          .sorted(Comparator.comparing(e -> e.getKey().id()))
           .forEach(e -> put(grams, e.getKey().id(), e.getValue()));
     }
     texts(node, "troubles", plan.troubles());
@@ -185,6 +238,6 @@ public final class FeedJson {
   }
 
   private static void put(ObjectNode node, String name, double value) {
-    node.put(name, new BigDecimal(value).round(DIGITS).stripTrailingZeros().doubleValue());
+    node.put(name, Steps.rounded(value));
   }
 }

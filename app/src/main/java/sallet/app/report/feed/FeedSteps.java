@@ -1,9 +1,15 @@
-package sallet.app.report;
+package sallet.app.report.feed;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import sallet.feed.dose.PhDose;
+import sallet.feed.dose.PhRange;
 import sallet.feed.home.FeedSheet;
+import sallet.feed.ion.Ion;
 import sallet.feed.product.Use;
 import sallet.feed.recipe.Recipe;
 import sallet.feed.stock.StockTank;
@@ -11,15 +17,18 @@ import sallet.feed.stock.TraceStock;
 
 /** The work at the sink, one step a line, in an order in which nothing falls out. */
 final class FeedSteps {
+  /** Share of the water that goes in before the salts. */
+  private static final double FIRST_FILL = 0.9;
+
+  /** Half of the last digit shown, mS/cm. */
+  private static final double SHOWN_MS_CM = 0.005;
+
   private FeedSteps() {}
 
   /** Mixing the solution. */
   static List<String> mixing(FeedSheet sheet) {
     List<String> steps = new ArrayList<>();
-    steps.add(
-        say(
-            "Fill %.0f L of water into the reservoir, nine tenths of the %s L.",
-            0.9 * sheet.litres(), plain(sheet.litres())));
+    steps.add(fill(sheet));
     sheet
         .acid()
         .ifPresent(
@@ -28,11 +37,13 @@ final class FeedSteps {
                     say(
                         "Goggles and gloves on. Stir in %.0f mL of %s of %s %%%s.",
                         a.millilitres(),
-                        a.reagent().plainName(),
-                        plain(a.percent()),
-                        a.percent() > 5 ? ", thinned as told below" : "")));
+                        a.bottle().reagent().plainName(),
+                        plain(a.bottle().percent()),
+                        a.bottle().percent() > PhRange.ACID_PERCENT
+                            ? ", thinned as told below"
+                            : "")));
     List<Recipe.Dose> order = new ArrayList<>(sheet.main().doses());
-    order.sort(java.util.Comparator.comparingInt(FeedSteps::turn));
+    order.sort(Comparator.comparingInt(FeedSteps::turn));
     for (Recipe.Dose dose : order) {
       steps.add(
           say(
@@ -48,17 +59,48 @@ final class FeedSteps {
                         "Add %.0f mL of the trace stock and stir.",
                         t.millilitresPerLitre() * sheet.litres())));
     steps.add("Fill up to the mark, stir, wait a quarter of an hour.");
-    steps.add(
-        say(
-            "Check: EC should be %.2f mS/cm at 25 °C, pH about %.1f after a day in air.",
-            sheet.state().ecMsCm(), sheet.state().phLater()));
+    steps.add(check(sheet));
+    sheet.settling().map(FeedSteps::settling).ifPresent(steps::add);
     return steps;
+  }
+
+  private static String fill(FeedSheet sheet) {
+    double most = FIRST_FILL * sheet.litres();
+    String of =
+        sheet
+            .blend()
+            .map(
+                b ->
+                    say(
+                        "%.0f L of %s and %.0f L of %s",
+                        most * (1 - b.share()), b.first(), most * b.share(), b.second()))
+            .orElseGet(() -> say("%.0f L of water", most));
+    return say("Fill %s into the reservoir, nine tenths of the %s L.", of, plain(sheet.litres()));
+  }
+
+  private static String check(FeedSheet sheet) {
+    FeedSheet.State state = sheet.state();
+    boolean same = Math.abs(state.meterShowsMsCm() - state.ecMsCm()) < SHOWN_MS_CM;
+    return say(
+        "Check: EC should be %.2f mS/cm at 25 °C%s, pH about %.1f after a day in air.",
+        state.ecMsCm(),
+        same ? "" : say(" (your meter shows %.2f)", state.meterShowsMsCm()),
+        state.phLater());
+  }
+
+  private static String settling(PhDose dose) {
+    return say(
+        "Next day, if pH reads about as told: stir in %.0f mL of %s of %s %%, half of it first; pH goes to %.1f.",
+        dose.millilitres(),
+        dose.bottle().reagent().plainName(),
+        plain(dose.bottle().percent()),
+        dose.phLater());
   }
 
   /** Silicate alone and first, calcium last into the thinned rest. */
   private static int turn(Recipe.Dose dose) {
     boolean silicate = dose.product().use() == Use.SILICATE;
-    boolean calcium = dose.product().perUnit().mmol(sallet.feed.ion.Ion.CALCIUM) > 0;
+    boolean calcium = dose.product().perUnit().mmol(Ion.CALCIUM) > 0;
     return silicate ? 0 : calcium ? 2 : 1;
   }
 
@@ -88,7 +130,7 @@ final class FeedSteps {
   static List<String> tank(StockTank tank) {
     List<String> steps = new ArrayList<>();
     tank.gramsPerL().entrySet().stream()
-        .sorted(java.util.Comparator.comparingDouble(e -> -e.getValue()))
+        .sorted(Comparator.comparingDouble(e -> -e.getValue()))
         .forEach(
             e ->
                 steps.add(
@@ -108,8 +150,8 @@ final class FeedSteps {
   }
 
   static String plain(double value) {
-    return new java.math.BigDecimal(value)
-        .setScale(4, java.math.RoundingMode.HALF_UP)
+    return new BigDecimal(value)
+        .setScale(4, RoundingMode.HALF_UP)
         .stripTrailingZeros()
         .toPlainString();
   }
