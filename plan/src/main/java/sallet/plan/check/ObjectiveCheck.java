@@ -109,9 +109,11 @@ final class ObjectiveCheck implements Check {
       if (!week.reachable()) {
         return 0;
       }
-      return week.bowlDay().isBefore(firstByPlants)
-          ? Math.min(wanted, subject.inHandGrams())
-          : wanted;
+      boolean fromFridge =
+          subject.inHandGrams() > 0
+              && week.equals(subject.plan().weeks().get(0))
+              && week.bowlDay().isBefore(firstByPlants);
+      return fromFridge ? Math.min(wanted, subject.inHandGrams()) : wanted;
     }
 
     private void add(Subject subject, BowlWeek week) {

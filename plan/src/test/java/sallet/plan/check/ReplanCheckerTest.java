@@ -192,7 +192,8 @@ class ReplanCheckerTest {
             "a pick before the rest is over",
             plan -> plan,
             present -> plants(present, OLD, p -> with(p, "lastPick", Optional.of(day(1, 5)))),
-            Set.of(REST)),
+            Set.of(REST),
+            OBJECTIVE),
         wrong(
             "a plant kept past its time for more than a week",
             plan -> plan,
