@@ -16,7 +16,7 @@ import sallet.crop.forecast.Band;
  * @param kinds grams of each crop in the bowl, most first
  * @param fullPlaces which places are full in the weeks that would have to feed this bowl; empty
  *     when it is not short
- * @param luck harvest over many seasons, 10, 50 and 90 %; empty when none were played
+ * @param luck what it comes to over many seasons; empty when none were played
  */
 public record BowlWeek(
     LocalDate bowlDay,
@@ -26,7 +26,7 @@ public record BowlWeek(
     double plannedGrams,
     List<Kind> kinds,
     List<String> fullPlaces,
-    Optional<Band> luck) {
+    Optional<Luck> luck) {
   public BowlWeek {
     kinds = List.copyOf(kinds);
     fullPlaces = List.copyOf(fullPlaces);
@@ -53,7 +53,7 @@ public record BowlWeek(
   }
 
   /** The same bowl with the luck of its harvest. */
-  public BowlWeek withLuck(Band band) {
+  public BowlWeek withLuck(Luck over) {
     return new BowlWeek(
         bowlDay,
         demandGrams,
@@ -62,8 +62,16 @@ public record BowlWeek(
         plannedGrams,
         kinds,
         fullPlaces,
-        Optional.of(band));
+        Optional.of(over));
   }
+
+  /**
+   * What a bowl comes to in 10, 50 and 90 of 100 seasons.
+   *
+   * @param harvestGrams picked and lifted on its day
+   * @param bowlGrams in the bowl, fresh and from the fridge
+   */
+  public record Luck(Band harvestGrams, Band bowlGrams) {}
 
   /** Grams of one crop in the bowl. */
   public record Kind(String crop, double grams) {}

@@ -19,7 +19,6 @@ import sallet.crop.RoomDays;
 import sallet.household.CropWishes;
 import sallet.household.Household;
 import sallet.household.Nursery;
-import sallet.household.Pot;
 import sallet.household.PotSites;
 import sallet.light.HourlyLight;
 import sallet.light.RoomLight;
@@ -49,12 +48,7 @@ final class Question {
             .orElse(request.from());
     TaskCalendar calendar = calendar(request);
     int before = (int) ChronoUnit.DAYS.between(first, calendar.from());
-    return surroundings(
-        request.household(),
-        first,
-        before,
-        before + calendar.days(),
-        takenPots(request.present(), request.catalogue()));
+    return surroundings(request.household(), first, before, before + calendar.days());
   }
 
   private static TaskCalendar calendar(Planner.Request request) {
@@ -136,10 +130,8 @@ final class Question {
    * @param first first day whose light is wanted, not after the first of the plan
    * @param before days before those by whose light pots are grouped
    * @param days all days
-   * @param taken pots that are not to be had, in no group unless all are
    */
-  static Surroundings surroundings(
-      Household household, LocalDate first, int before, int days, List<String> taken) {
+  static Surroundings surroundings(Household household, LocalDate first, int before, int days) {
     HourlyLight bench = RoomLight.atPots(household, first, days);
     Nursery n = household.nursery();
     PlaceDays nursery =
@@ -149,12 +141,7 @@ final class Question {
             .map(site -> Math.min(site, WIDEST_PLANT_CM2))
             .toList();
     List<PotLight> pots = new ArrayList<>();
-    List<Pot> all = household.bench().pots();
-    boolean none = all.stream().allMatch(pot -> taken.contains(pot.name()));
     for (int i = 0; i < sites.size(); i++) {
-      if (!none && taken.contains(all.get(i).name())) {
-        continue;
-      }
       pots.add(new PotLight(i, meanDliMol(bench, i, before), sites.get(i)));
     }
     List<Surroundings.Group> groups =

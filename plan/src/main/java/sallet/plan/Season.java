@@ -1,7 +1,6 @@
 package sallet.plan;
 
 import java.time.LocalDate;
-import java.util.List;
 import sallet.household.Household;
 
 /** Light and air of a household's places over a season: worked out once, used by many plans. */
@@ -19,7 +18,7 @@ public final class Season {
    * @param days number of days, 1 or more
    */
   public static Season of(Household household, LocalDate from, int days) {
-    return new Season(Question.surroundings(household, from, 0, days, List.of()));
+    return new Season(Question.surroundings(household, from, 0, days));
   }
 
   Surroundings places() {

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import sallet.crop.forecast.Band;
 
 /**
  * A sowing plan for one household.
@@ -55,18 +54,16 @@ public record SowingPlan(
   }
 
   /**
-   * The same plan with the luck of each bowl's harvest.
+   * The same plan with the luck of each bowl.
    *
-   * @param bands one for each week
+   * @param luck one for each week
    */
-  public SowingPlan withLuck(List<Band> bands) {
+  public SowingPlan withLuck(List<BowlWeek.Luck> luck) {
     return new SowingPlan(
         from,
         taskDays,
         margin,
-        IntStream.range(0, weeks.size())
-            .mapToObj(w -> weeks.get(w).withLuck(bands.get(w)))
-            .toList(),
+        IntStream.range(0, weeks.size()).mapToObj(w -> weeks.get(w).withLuck(luck.get(w))).toList(),
         standing,
         sowings,
         picksNow,

@@ -45,11 +45,7 @@ final class RandomPresent {
             wish.household().eaters(), wish.household().absences(), wish.from(), wish.bowls());
     this.at =
         Question.surroundings(
-            wish.household(),
-            wish.from().minusDays(OLDEST),
-            OLDEST,
-            OLDEST + calendar.days(),
-            List.of());
+            wish.household(), wish.from().minusDays(OLDEST), OLDEST, OLDEST + calendar.days());
     this.freePots =
         new ArrayList<>(wish.household().bench().pots().stream().map(Pot::name).toList());
     this.freePlaces = wish.household().nursery().places();

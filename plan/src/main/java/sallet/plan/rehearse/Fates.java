@@ -101,7 +101,7 @@ final class Fates {
                 group.sown(),
                 group.emergence(),
                 dies && death.isAfter(today) ? death : LocalDate.MAX,
-                group.vigour() * luck.getOrDefault(crop.name(), 1.0) * own,
+                group.vigour() * luckOf(crop) * own,
                 hidden.regrowth()));
       }
     }
@@ -113,12 +113,16 @@ final class Fates {
     return Math.exp(SIZE_SPREAD * dice.nextGaussian());
   }
 
+  /** Factor of a crop's growth in this season on its median. */
+  double luckOf(Crop crop) {
+    return luck.getOrDefault(crop.name(), 1.0);
+  }
+
   private double share(Crop crop) {
     return usableShare.getOrDefault(crop.name(), 0.0);
   }
 
   private double growthOf(Crop crop) {
-    return growth.getOrDefault(crop.name(), hidden.growthMedian())
-        * luck.getOrDefault(crop.name(), 1.0);
+    return growth.getOrDefault(crop.name(), hidden.growthMedian()) * luckOf(crop);
   }
 }

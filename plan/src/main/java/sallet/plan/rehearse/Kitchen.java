@@ -2,9 +2,11 @@ package sallet.plan.rehearse;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sallet.crop.Crop;
 
 /**
@@ -20,37 +22,43 @@ final class Kitchen {
 
   private static final int A_WEEK = 7;
 
-  private final Scene scene;
-  private Map<Crop, Double> fridge = new LinkedHashMap<>();
-  private final Map<Crop, Double> fresh = new LinkedHashMap<>();
+  private final double kindShare;
+  private final Map<String, Crop> crops = new HashMap<>();
+  private Map<String, Double> fridge = new LinkedHashMap<>();
+  private final Map<String, Double> fresh = new LinkedHashMap<>();
 
-  Kitchen(Scene scene) {
-    this.scene = scene;
+  /**
+   * @param kindShare share of a bowl one kind may take before others had theirs
+   */
+  Kitchen(double kindShare) {
+    this.kindShare = kindShare;
   }
 
   void bring(Crop crop, double grams) {
-    fresh.merge(crop, grams, Double::sum);
+    crops.put(crop.name(), crop);
+    fresh.merge(crop.name(), grams, Double::sum);
   }
 
   void keep(Crop crop, double grams) {
-    fridge.merge(crop, grams, Double::sum);
+    crops.put(crop.name(), crop);
+    fridge.merge(crop.name(), grams, Double::sum);
   }
 
   /** Grams left in the fridge by kind. */
-  Map<Crop, Double> fridge() {
+  Map<String, Double> fridge() {
     return Map.copyOf(fridge);
   }
 
   /** Grams of a kind at hand, from the fridge and picked today. */
   double atHand(Crop crop) {
-    return fridge.getOrDefault(crop, 0.0) + fresh.getOrDefault(crop, 0.0);
+    return fridge.getOrDefault(crop.name(), 0.0) + fresh.getOrDefault(crop.name(), 0.0);
   }
 
   double atHand() {
     return sum(fridge) + sum(fresh);
   }
 
-  private static double sum(Map<Crop, Double> grams) {
+  private static double sum(Map<String, Double> grams) {
     return grams.values().stream().mapToDouble(g -> g).sum();
   }
 
@@ -65,8 +73,8 @@ final class Kitchen {
 
   /** Fills the bowl and puts the rest away. */
   Bowl eat(double demandGrams) {
-    Map<Crop, Double> eaten = new LinkedHashMap<>();
-    double cap = scene.kindShare() * demandGrams;
+    Map<String, Double> eaten = new LinkedHashMap<>();
+    double cap = kindShare * demandGrams;
     double open = demandGrams;
     open -= help(fridge, eaten, cap, open);
     open -= help(fresh, eaten, Math.min(cap, A_TASTE_G), open);
@@ -75,8 +83,8 @@ final class Kitchen {
     open -= help(fresh, eaten, demandGrams, open);
     double spoilt = sum(fridge);
     fridge = new LinkedHashMap<>();
-    for (Map.Entry<Crop, Double> left : fresh.entrySet()) {
-      if (left.getKey().harvest().orElseThrow().fridgeCarryDays() >= A_WEEK) {
+    for (Map.Entry<String, Double> left : fresh.entrySet()) {
+      if (keeps(left.getKey())) {
         fridge.put(left.getKey(), left.getValue());
       } else {
         spoilt += left.getValue();
@@ -88,13 +96,20 @@ final class Kitchen {
     return new Bowl(demandGrams - open, kinds, spoilt);
   }
 
+  private boolean keeps(String crop) {
+    return Optional.ofNullable(crops.get(crop))
+        .flatMap(Crop::harvest)
+        .filter(rule -> rule.fridgeCarryDays() >= A_WEEK)
+        .isPresent();
+  }
+
   /** Helps from a store until every kind has its share or the bowl is full; tells how much. */
   private static double help(
-      Map<Crop, Double> store, Map<Crop, Double> eaten, double cap, double open) {
-    List<Crop> most = new ArrayList<>(store.keySet());
-    most.sort(Comparator.comparingDouble((Crop c) -> -store.getOrDefault(c, 0.0)));
+      Map<String, Double> store, Map<String, Double> eaten, double cap, double open) {
+    List<String> most = new ArrayList<>(store.keySet());
+    most.sort(Comparator.comparingDouble((String c) -> -store.getOrDefault(c, 0.0)));
     double helped = 0;
-    for (Crop crop : most) {
+    for (String crop : most) {
       double grams = store.getOrDefault(crop, 0.0);
       double taken =
           Math.max(

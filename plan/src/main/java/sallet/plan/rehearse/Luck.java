@@ -1,13 +1,15 @@
 package sallet.plan.rehearse;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import sallet.crop.Catalogue;
 import sallet.crop.forecast.Band;
 import sallet.household.Household;
 import sallet.learn.Learned;
+import sallet.plan.BowlWeek;
 import sallet.plan.Present;
 import sallet.plan.SowingPlan;
 import sallet.plan.TaskCalendar;
@@ -32,7 +34,7 @@ public final class Luck {
   }
 
   /**
-   * The plan with the band of the harvest of each bowl: 10, 50 and 90 %.
+   * The plan with what each bowl comes to, 10, 50 and 90 %.
    *
    * @param present what there was on its first day
    * @param learned what is believed of crops and seed
@@ -43,7 +45,7 @@ public final class Luck {
         new Luck(
             scene(plan, household, catalogue, Hidden.USUAL, Prospect.of(learned, catalogue)),
             present);
-    return plan.withLuck(luck.bands(plan, MEMBERS, SEED));
+    return plan.withLuck(luck.weeks(plan, MEMBERS, SEED));
   }
 
   /** The scene of a plan, from its first day to its last bowl. */
@@ -59,20 +61,25 @@ public final class Luck {
     return Scene.of(household, catalogue, calendar, hidden).with(prospects);
   }
 
-  /** The band of each bowl's harvest over so many seasons. */
-  private List<Band> bands(SowingPlan plan, int members, long seed) {
+  /** What each bowl comes to over so many seasons. */
+  private List<BowlWeek.Luck> weeks(SowingPlan plan, int members, long seed) {
     List<PlayedSeason> seasons =
         LongStream.range(0, members)
             .parallel()
             .mapToObj(i -> season(scene, present, plan, seed + i))
             .toList();
-    List<Band> bands = new ArrayList<>();
-    for (int w = 0; w < plan.weeks().size(); w++) {
-      int week = w;
-      bands.add(
-          Band.of(seasons.stream().mapToDouble(s -> s.weeks().get(week).harvestGrams()).toArray()));
-    }
-    return bands;
+    return IntStream.range(0, plan.weeks().size())
+        .mapToObj(
+            w ->
+                new BowlWeek.Luck(
+                    band(seasons, w, PlayedSeason.Week::harvestGrams),
+                    band(seasons, w, PlayedSeason.Week::eatenGrams)))
+        .toList();
+  }
+
+  private static Band band(
+      List<PlayedSeason> seasons, int w, ToDoubleFunction<PlayedSeason.Week> grams) {
+    return Band.of(seasons.stream().map(s -> s.weeks().get(w)).mapToDouble(grams).toArray());
   }
 
   /** One season in which the plan is followed. */

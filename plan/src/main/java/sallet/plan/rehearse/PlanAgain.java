@@ -1,9 +1,7 @@
 package sallet.plan.rehearse;
 
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import sallet.journal.Journal;
 import sallet.learn.Standing;
@@ -69,8 +67,6 @@ final class PlanAgain implements Grower {
     Scene scene = world.scene();
     Present believed =
         Present.of(standing, journal, scene.household(), scene.catalogue(), List.of(), false);
-    Map<String, Double> fridge = new HashMap<>();
-    world.kitchen().fridge().forEach((crop, grams) -> fridge.put(crop.name(), grams));
-    return believed.withInHand(fridge);
+    return believed.withInHand(world.kitchen().fridge());
   }
 }

@@ -141,6 +141,9 @@ final class PlanHand {
   }
 
   private void moveToPots(Sowing batch) {
+    if (batch.courses().stream().noneMatch(course -> course.toBench().equals(today))) {
+      return;
+    }
     List<Plant> waiting = new ArrayList<>(world.at(Stage.NURSERY, batch.batch()));
     List<Plant> cells = world.at(Stage.CELL, batch.batch());
     for (Course course : batch.courses()) {

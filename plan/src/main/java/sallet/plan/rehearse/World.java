@@ -46,7 +46,7 @@ final class World {
     double[] sky = Skylight.weather(scene.hidden(), scene.light().days(), dice.split());
     this.light = scene.light().pots(sky);
     this.fates = new Fates(scene, dice.split());
-    this.kitchen = new Kitchen(scene);
+    this.kitchen = new Kitchen(scene.kindShare());
     this.notebook = new Notebook(dice.split(), scene.hidden().readingSd());
     this.tally = new Tally(scene.calendar());
     this.today = scene.calendar().from();
@@ -125,6 +125,11 @@ final class World {
 
   LocalDate today() {
     return today;
+  }
+
+  /** Factor of a crop's growth in this season on its median. */
+  double luckOf(Crop crop) {
+    return fates.luckOf(crop);
   }
 
   /** The bowl filled today, or -1. */

@@ -46,11 +46,13 @@ record Measure(
             false));
   }
 
-  /** A value, with its unit where {@code unit} asks for it. */
+  /** A value without its unit. */
   String say(double value) {
-    return String.format(Locale.ROOT, "%.1f", share ? 100 * value : value);
+    String text = String.format(Locale.ROOT, "%.1f", share ? 100 * value : value);
+    return text.equals("100.0") ? "100" : text;
   }
 
+  /** Its unit, with the space before it. */
   String unit() {
     return share ? " %" : "";
   }
