@@ -73,7 +73,7 @@ class GridBoundTest {
     List<LifeGraph> graphs = courses.stream().map(LifeGraph::new).toList();
     try (Master exact = new Master(instance, graphs, false)) {
       return new LinearPlan(instance, graphs, step -> {})
-          .solve(exact, new Deadline(Duration.ofDays(1), () -> false))
+          .solve(exact, new Deadline(Duration.ofDays(1), () -> false), true)
           .bound();
     }
   }
