@@ -40,6 +40,7 @@ public final class Main {
             .addSubcommand(new FeedCommand(terminal))
             .addSubcommand(new CropCommand(terminal))
             .addSubcommand(new JournalCommand(terminal))
+            .addSubcommand(new RehearseCommand(terminal))
             .addSubcommand(new WaterCommand(terminal))
             .addSubcommand(new AwayCommand(terminal));
     commandLine.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));

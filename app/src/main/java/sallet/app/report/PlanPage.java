@@ -123,7 +123,8 @@ public final class PlanPage {
     page.element(
         "p",
         "Each bar is a bowl, stacked by kind; the thick line is what you want. A number with a minus"
-            + " says how many grams are missing.");
+            + " says how many grams are missing. The thin stroke beside a bar spans what is in the"
+            + " bowl in eight of ten seasons when the plan is followed as it is.");
     legend();
     chart("Chart of the bowls", BowlChart.of(report, marks));
     page.add(PageTables.bowls(report));

@@ -121,6 +121,9 @@ public final class PlanText {
   private void bowls() {
     title("THE BOWLS");
     out.append(TextChart.of(report.plan().weeks()));
+    if (report.plan().weeks().stream().anyMatch(week -> week.luck().isPresent())) {
+      paragraph(PlanWords.LUCK);
+    }
   }
 
   private void shortWeeks() {
