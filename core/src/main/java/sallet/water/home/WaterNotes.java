@@ -66,9 +66,9 @@ final class WaterNotes {
   private void timer(FloodSchedule schedule) {
     if (!schedule.unserved().isEmpty()) {
       add(
-          "%s dry%s out faster than this timer can flood: use larger pots or a medium that holds more, or harvest %s",
+          "%s %s out faster than this timer can flood: use larger pots or a medium that holds more, or harvest %s",
           pots(schedule.unserved()),
-          schedule.unserved().size() == 1 ? "ies" : "",
+          schedule.unserved().size() == 1 ? "dries" : "dry",
           schedule.unserved().size() == 1 ? "it" : "them");
     } else if (schedule.stretch() > STRETCHED) {
       add(
