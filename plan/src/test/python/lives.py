@@ -1,7 +1,8 @@
 """Grows the plants of the plan checker's example plan, apart from Sallet.
 
 A plain re-implementation of the growth equations of docs/models/growth.md with the parameters of
-the crop catalogue. It prints the edible grams that stand in ExamplePlan.java. Needs only Python 3:
+the crop catalogue. It prints the edible grams that stand in ExamplePlan.java and ExampleReplan.java. Needs only
+Python 3:
 
     python3 lives.py
 """
@@ -10,6 +11,7 @@ from datetime import date, timedelta
 from math import exp, log, lgamma, sqrt
 
 FIRST = date(2027, 1, 4)
+FIRST_STANDING = date(2026, 11, 30)
 VIGOUR = 0.85
 
 GENERAL = dict(Y=0.8, rmax=0.3, q=1.08, ms=0.03, mr=0.01, Dref=12, dD=0.2, dT=-0.01)
@@ -79,15 +81,20 @@ def response(p, t):
     return 1.0  # the example stays below the upper limits
 
 
-def grow(name, emergence, to_nursery, to_bench, group, end, picks):
-    """Standing fresh grams of the pot each day (before picks), and what is left after the last."""
+def grow(name, emergence, to_nursery, to_bench, group, end, picks, first=FIRST, vigour=VIGOUR,
+         state=None):
+    """Standing fresh grams of the pot each day (before picks), and what is left after the last.
+
+    The places drift from the day first on. A state is that of one plant on a day, its growth done:
+    day, shoot, root, reserve, leaf area.
+    """
     p = CROPS[name]
     ws, wr = (1 - p["tau"]) * p["W0"], p["tau"] * p["W0"]
     r, la, memory = 0.1 * p["W0"], p["LA0"], None
     standing, bolting = {}, 0.0
     day = emergence
     while day <= end:
-        i = (day - FIRST).days
+        i = (day - first).days
         if day < to_nursery:
             place, site = "nursery", CELL
         elif day < to_bench:
@@ -97,7 +104,7 @@ def grow(name, emergence, to_nursery, to_bench, group, end, picks):
         g, dli, t = PLACES[place](i)
         memory = dli if memory is None else memory + (dli - memory) / 5
         age = (day - emergence).days
-        gain = VIGOUR * p["q"] * g * p["ageing"] ** (max(0, age - 35) / 7)
+        gain = vigour * p["q"] * g * p["ageing"] ** (max(0, age - 35) / 7)
         free = la / (1 + p["c"] * sqrt(la))
         area = free / (1 + (free / (site / p["per_pot"])) ** 4) ** 0.25
         w = ws + wr
@@ -111,6 +118,8 @@ def grow(name, emergence, to_nursery, to_bench, group, end, picks):
         warmth = exp(0.04 * (min(t, x) - (x - 2)) - 0.03 * max(0, t - x))
         sla = min(900, max(150, p["SLA0"] * light ** p["sD"] * warmth))
         ws, wr, la = ws + ps * dw, wr + (1 - ps) * dw, la + sla * p["lam"] * ps * dw
+        if state and day == state[0]:
+            ws, wr, r, la = state[1:]
         dry = min(0.12, max(0.025, p["DMC0"] * light ** p["dD"] * exp(p["dT"] * (t - 20))))
         standing[day] = p["per_pot"] * (ws + r) / dry
         keep = 1 - picks.get(day, 0)
@@ -120,9 +129,9 @@ def grow(name, emergence, to_nursery, to_bench, group, end, picks):
     return standing, p["per_pot"] * (ws + r) / dry * p["edible"], bolting
 
 
-def course(name, emergence, to_nursery, to_bench, group, end, picks):
+def course(name, emergence, to_nursery, to_bench, group, end, picks, **start):
     """Prints a course's picks (a share of 1 is the lift) and what is cleared away."""
-    standing, left, _ = grow(name, emergence, to_nursery, to_bench, group, end, picks)
+    standing, left, _ = grow(name, emergence, to_nursery, to_bench, group, end, picks, **start)
     print(name, "emerged", emergence)
     for day, share in picks.items():
         print("  %s share %.2f: %.9f g of %.3f g standing"
@@ -149,6 +158,19 @@ def main():
            {on(3, 6): 0.4, on(3, 13): 0.4, on(3, 20): 0.3})
     course("loose-leaf lettuce, green", on(2, 3), on(2, 6), on(2, 27), "bright", on(3, 27),
            {on(3, 13): 0.4, on(3, 27): 1})
+    replan()
+
+
+def replan():
+    """The example that begins with plants that stand."""
+    lettuce = dict(first=FIRST_STANDING, vigour=0.9, state=(FIRST, 6.0, 0.8, 0.5, 1500.0))
+    old = ("loose-leaf lettuce, green", date(2026, 12, 4), date(2026, 12, 9), date(2026, 12, 23),
+           "bright")
+    course(*old, on(1, 16), {on(1, 9): 0.3, on(1, 16): 1}, **lettuce)
+    course(*old, on(1, 4), {}, **lettuce)
+    course("salad rocket", date(2026, 12, 22), date(2026, 12, 23), on(1, 6), "dim", on(1, 30),
+           {on(1, 16): 0.4, on(1, 23): 0.4, on(1, 30): 0.3}, first=FIRST_STANDING, vigour=0.8,
+           state=(FIRST, 0.12, 0.016, 0.01, 40.0))
 
 
 if __name__ == "__main__":

@@ -4,22 +4,27 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sallet.household.CropWishes;
 
-/** The crops Sallet knows. */
+/** The crops Sallet knows, by their names and by other common ones. */
 public final class Catalogue {
   private static final int MOST_SUGGESTIONS = 3;
 
   private final List<Crop> crops;
+  private final Map<String, Optional<String>> relatives;
 
-  Catalogue(List<Crop> crops) {
+  Catalogue(List<Crop> crops, Map<String, Optional<String>> relatives) {
     this.crops = List.copyOf(crops);
+    this.relatives = Map.copyOf(relatives);
   }
 
   /** The catalogue that ships with Sallet. */
   public static Catalogue builtIn() {
-    return new Catalogue(new CatalogueTables().crops());
+    CatalogueTables tables = new CatalogueTables();
+    return new Catalogue(tables.crops(), tables.relatives());
   }
 
   /** This catalogue with a crop added, or put in the place of the one of its name. */
@@ -31,7 +36,7 @@ public final class Catalogue {
     if (!more.contains(crop)) {
       more.add(crop);
     }
-    return new Catalogue(more);
+    return new Catalogue(more, relatives);
   }
 
   /** All crops in catalogue order. */
@@ -39,10 +44,24 @@ public final class Catalogue {
     return crops;
   }
 
-  /** The crop of a name, without regard to commas, hyphens, brackets and case. */
+  /**
+   * The crop of a name, without regard to commas, hyphens, brackets and case; where no crop has the
+   * name, the one that is also called so.
+   */
   public Optional<Crop> find(String name) {
     String wanted = plain(name);
-    return crops.stream().filter(crop -> plain(crop.name()).equals(wanted)).findFirst();
+    return crops.stream()
+        .filter(crop -> plain(crop.name()).equals(wanted))
+        .findFirst()
+        .or(
+            () ->
+                crops.stream()
+                    .filter(
+                        crop ->
+                            crop.alsoCalled().stream()
+                                .map(Catalogue::plain)
+                                .anyMatch(wanted::equals))
+                    .findFirst());
   }
 
   /** The crops wanted, or all that can be planned, without those avoided. */
@@ -56,19 +75,46 @@ public final class Catalogue {
   }
 
   /**
+   * What is known of a salad plant that the catalogue lacks: the crop it is most like, if any.
+   * Empty when it knows nothing of the name at all.
+   */
+  public Optional<Relative> relative(String name) {
+    String wanted = plain(name);
+    return relatives.entrySet().stream()
+        .filter(known -> plain(known.getKey()).equals(wanted))
+        .map(known -> new Relative(known.getValue()))
+        .findFirst();
+  }
+
+  /**
+   * A salad plant without numbers of its own.
+   *
+   * @param crop name of the crop of the catalogue it is most like; empty when it is like none
+   */
+  public record Relative(Optional<String> crop) {}
+
+  /**
    * Names that may have been meant by a name the catalogue lacks, most likely first, at most three:
-   * those that hold all its words, and those at most a third of its letters away from it.
+   * those that hold all its words, and those at most a third of its letters away from it. Other
+   * common names count, but the catalogue's own are given.
    */
   public List<String> suggestions(String name) {
     String wanted = plain(name);
     int furthest = Math.max(1, wanted.length() / 3);
     return crops.stream()
-        .map(Crop::name)
         .filter(
-            known -> holdsWords(plain(known), wanted) || distance(plain(known), wanted) <= furthest)
-        .sorted(Comparator.comparingInt(known -> distance(plain(known), wanted)))
+            crop ->
+                names(crop).anyMatch(n -> holdsWords(n, wanted) || distance(n, wanted) <= furthest))
+        .sorted(
+            Comparator.comparingInt(
+                crop -> names(crop).mapToInt(n -> distance(n, wanted)).min().orElseThrow()))
         .limit(MOST_SUGGESTIONS)
+        .map(Crop::name)
         .toList();
+  }
+
+  private static Stream<String> names(Crop crop) {
+    return Stream.concat(Stream.of(crop.name()), crop.alsoCalled().stream()).map(Catalogue::plain);
   }
 
   private static boolean holdsWords(String known, String wanted) {

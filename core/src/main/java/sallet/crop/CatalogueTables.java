@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
 /**
  * Joins the tables of the catalogue: what handbooks say of a crop (catalogue.csv), which parameter
  * set, germination row and picking rule it has (crop_map.csv), the parameter sets
- * (plant_model_parameters.csv), days to emergence (germination_harrington_minges.csv) and how long
- * seed keeps (seed_longevity.csv).
+ * (plant_model_parameters.csv), days to emergence (germination_harrington_minges.csv), how long
+ * seed keeps (seed_longevity.csv) and what else a crop is called (common_names.csv).
  */
 final class CatalogueTables {
   /** Entry that stands for "does not run to seed while it is a salad crop". */
@@ -38,11 +38,22 @@ final class CatalogueTables {
   private final Map<String, Table.Row> map = byName("crop_map.csv", "crop");
   private final Map<String, Table.Row> parameters = byName("plant_model_parameters.csv", "crop");
   private final Map<String, Table.Row> longevity = byName("seed_longevity.csv", "crop");
+  private final List<Table.Row> names = Table.rows("common_names.csv");
   private final List<Table.Row> emergence = Table.rows("germination_harrington_minges.csv");
 
   /** All crops in catalogue order. */
   List<Crop> crops() {
     return Table.rows("catalogue.csv").stream().map(this::crop).toList();
+  }
+
+  /** Plants the catalogue lacks, by name, with the crop each is most like, if any. */
+  Map<String, Optional<String>> relatives() {
+    return names.stream()
+        .filter(row -> !row.yes("same"))
+        .collect(
+            Collectors.toMap(
+                row -> row.text("name"),
+                row -> row.has("crop") ? Optional.of(row.text("crop")) : Optional.empty()));
   }
 
   private static Map<String, Table.Row> byName(String file, String column) {
@@ -54,6 +65,7 @@ final class CatalogueTables {
     Table.Row rule = required(map, row.text("crop"));
     return new Crop(
         row.text("crop"),
+        alsoCalled(row.text("crop")),
         row.text("species"),
         growth(rule),
         germination(row, rule),
@@ -66,6 +78,13 @@ final class CatalogueTables {
             row.text("source") + "; " + row.text("known_as"),
             rule.text("known_as"),
             rule.has("parameter_set") ? growthSource(rule) : ""));
+  }
+
+  private List<String> alsoCalled(String crop) {
+    return names.stream()
+        .filter(row -> row.yes("same") && row.text("crop").equals(crop))
+        .map(row -> row.text("name"))
+        .toList();
   }
 
   private static Table.Row required(Map<String, Table.Row> rows, String name) {

@@ -1,11 +1,13 @@
 package sallet.crop;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
  * A horticultural type as the catalogue knows it.
  *
  * @param name catalogue name, such as "loose-leaf lettuce, red"
+ * @param alsoCalled other common names it is found by, such as "red leaf lettuce"
  * @param species botanical name
  * @param growth growth parameters, with the crop's own dry-matter share; empty when it has none
  * @param germination how it germinates
@@ -18,6 +20,7 @@ import java.util.Optional;
  */
 public record Crop(
     String name,
+    List<String> alsoCalled,
     String species,
     Optional<PlantParameters> growth,
     Germination germination,
@@ -29,6 +32,7 @@ public record Crop(
     Sources sources) {
 
   public Crop {
+    alsoCalled = List.copyOf(alsoCalled);
     if (harvest.isPresent() && growth.isEmpty()) {
       throw new IllegalArgumentException(name + " has a harvest rule but no growth parameters");
     }
@@ -66,6 +70,7 @@ public record Crop(
   public Crop withUsableShare(double share) {
     return new Crop(
         name,
+        alsoCalled,
         species,
         growth,
         germination,

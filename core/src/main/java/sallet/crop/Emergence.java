@@ -23,6 +23,12 @@ public record Emergence(
   /** Spread of the time between seeds of a lot, of its logarithm. From memory, 0.15 to 0.25. */
   public static final double SPREAD = 0.2;
 
+  /** A room thermometer tells no better, °C: so far above the best range is still good. */
+  private static final double THERMOMETER_C = 1;
+
+  /** Share of the seed that must come. Judgement. */
+  private static final double HALF = 0.5;
+
   /** Slower than this many times the time in the best range is cold. Judgement. */
   private static final double SLOW = 2;
 
@@ -55,11 +61,11 @@ public record Emergence(
   private static Concern concern(
       Crop crop, double temperatureC, OptionalDouble days, double share) {
     Seed seed = crop.seed();
-    if (days.isEmpty() || share < 0.5) {
+    if (days.isEmpty() || share < HALF) {
       return Concern.ACT;
     }
     double half = (seed.bestC().high() + seed.ceilingC()) / 2;
-    Concern warm = Concern.rising(temperatureC, seed.bestC().high(), half);
+    Concern warm = Concern.rising(temperatureC, seed.bestC().high() + THERMOMETER_C, half);
     return warm.or(slow(crop, temperatureC, days.getAsDouble()) ? Concern.WATCH : Concern.NONE);
   }
 

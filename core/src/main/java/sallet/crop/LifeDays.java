@@ -6,6 +6,27 @@ import java.util.List;
 
 /** The days of a plant's life as the growth model needs them, along its stays. */
 public final class LifeDays {
+  /** Days over which leaves remember light. */
+  private static final double LIGHT_MEMORY_DAYS = 5;
+
+  /** Bounds of the specific leaf area, cm²/g. */
+  private static final double LEAST_SLA = 150;
+
+  private static final double MOST_SLA = 900;
+
+  /** Bounds of the dry share of fresh mass. */
+  private static final double LEAST_DRY_SHARE = 0.025;
+
+  private static final double MOST_DRY_SHARE = 0.12;
+
+  /** Specific leaf area rises so by °C up to its best temperature and falls so beyond it. */
+  private static final double SLA_RISE_PER_C = 0.04;
+
+  private static final double SLA_FALL_PER_C = 0.03;
+
+  /** The leaf is thinnest so far below the warm end of the best range, °C. */
+  private static final double SLA_BEST_BELOW_C = 2;
+
   private LifeDays() {}
 
   /**
@@ -15,7 +36,7 @@ public final class LifeDays {
    * @param rule harvest rule, for ageing and plants per pot
    * @param vigour the household factor m on assimilation
    * @param emergence first day of growth
-   * @param stays in order of time, the first from emergence or before
+   * @param stays in order of time, the first from emergence or before, no move before emergence
    */
   public static PlantDay[] of(
       PlantParameters p,
@@ -24,6 +45,7 @@ public final class LifeDays {
       LocalDate emergence,
       List<Stay> stays,
       LocalDate until) {
+    Stay.requireAfter(emergence, stays);
     int n = (int) ChronoUnit.DAYS.between(emergence, until);
     PlantDay[] days = new PlantDay[Math.max(0, n)];
     double lightMemory = Double.NaN;
@@ -34,7 +56,8 @@ public final class LifeDays {
       Stay stay = stays.get(current);
       int at = stay.place().heldIndex(date);
       double dli = stay.place().dliMol(at);
-      lightMemory = Double.isNaN(lightMemory) ? dli : lightMemory + (dli - lightMemory) / 5;
+      lightMemory =
+          Double.isNaN(lightMemory) ? dli : lightMemory + (dli - lightMemory) / LIGHT_MEMORY_DAYS;
       days[i] =
           day(
               p,
@@ -64,30 +87,27 @@ public final class LifeDays {
       double meanC,
       double siteCm2) {
     double light = Math.max(lightMemoryMol, 1) / p.referenceDliMol();
-    double warmest = p.optimumHighC() - 2;
-    double slaWarmth =
-        Math.exp(
-            0.04 * (Math.min(meanC, warmest) - (warmest - 2))
-                - 0.03 * Math.max(0, meanC - warmest));
-    double sla =
-        Math.min(
-            900, Math.max(150, p.slaCm2PerG() * Math.pow(light, p.slaLightPower()) * slaWarmth));
+    double sla = p.slaCm2PerG() * Math.pow(light, p.slaLightPower()) * slaWarmth(p, meanC);
     double dry =
-        Math.min(
-            0.12,
-            Math.max(
-                0.025,
-                p.dryMatterShare()
-                    * Math.pow(light, p.dryMatterLightPower())
-                    * Math.exp(p.dryMatterPerC() * (meanC - 20))));
+        p.dryMatterShare()
+            * Math.pow(light, p.dryMatterLightPower())
+            * Math.exp(p.dryMatterPerC() * (meanC - 20));
     return new PlantDay(
         vigour * p.assimilationFactor() * assimilateG * 1e-4,
         Math.pow(2, (meanC - 25) / 10),
         Math.expm1(p.growthCapPerDay() * growthResponse(p, meanC)),
-        sla,
-        dry,
+        Math.min(MOST_SLA, Math.max(LEAST_SLA, sla)),
+        Math.min(MOST_DRY_SHARE, Math.max(LEAST_DRY_SHARE, dry)),
         siteCm2,
         Math.max(0, meanC - p.leafBaseC()) / p.phyllochronCd());
+  }
+
+  /** Response of the specific leaf area to temperature; 1 two degrees below its best. */
+  private static double slaWarmth(PlantParameters p, double meanC) {
+    double best = p.optimumHighC() - SLA_BEST_BELOW_C;
+    return Math.exp(
+        SLA_RISE_PER_C * (Math.min(meanC, best) - (best - SLA_BEST_BELOW_C))
+            - SLA_FALL_PER_C * Math.max(0, meanC - best));
   }
 
   /** Response of growth to temperature, 0 to 1. */

@@ -9,6 +9,9 @@ package sallet.crop;
  * docs/models/growth.md.
  */
 public final class PlantModel {
+  /** Largest share of its structure a starving plant burns in a day. Judgement. */
+  private static final double LARGEST_LOSS = 0.05;
+
   private PlantModel() {}
 
   /** The plant one day later. */
@@ -21,7 +24,7 @@ public final class PlantModel {
     double reserve = s.reserveG() + day.assimilateGPerCm2() * crown - upkeep;
     double leaves = s.leaves() + day.leavesAdded();
     if (reserve < 0) {
-      double keep = 1 - Math.min(-reserve, 0.05 * w) / w;
+      double keep = 1 - Math.min(-reserve, LARGEST_LOSS * w) / w;
       return new PlantState(s.shootG() * keep, s.rootG() * keep, 0, s.leafCm2(), leaves);
     }
     double grown = Math.min(w * day.growthFactor(), p.growthYield() * reserve);

@@ -62,17 +62,10 @@ public record PlantParameters(
   public static final double LAYER_FACTOR = 3;
 
   public PlantParameters {
-    if (!(baseC < optimumLowC && optimumLowC <= optimumHighC && optimumHighC < ceilingC)) {
+    if (!Cardinals.rise(baseC, optimumLowC, optimumHighC, ceilingC)) {
       throw new IllegalArgumentException(
-          "growth temperatures must rise from base over optimum to ceiling, were "
-              + baseC
-              + ", "
-              + optimumLowC
-              + ", "
-              + optimumHighC
-              + ", "
-              + ceilingC
-              + " °C");
+          "growth temperatures must rise from base over optimum to ceiling, were %s, %s, %s, %s °C"
+              .formatted(baseC, optimumLowC, optimumHighC, ceilingC));
     }
     requireAbove0("start dry mass", startDryG, "g");
     requireAbove0("start leaf area", startLeafCm2, "cm²");
@@ -90,15 +83,34 @@ public record PlantParameters(
     }
   }
 
+  /** Cardinal temperatures of growth. */
+  public Cardinals temperatures() {
+    return new Cardinals(baseC, optimumLowC, optimumHighC, ceilingC);
+  }
+
+  /** The same plant with other cardinal temperatures of growth. */
+  public PlantParameters withTemperatures(Cardinals temperatures) {
+    return with(temperatures, dryMatterShare, assimilationFactor);
+  }
+
   /** The same plant with another dry share of fresh mass. */
   public PlantParameters withDryMatterShare(double share) {
+    return with(temperatures(), share, assimilationFactor);
+  }
+
+  /** The same plant with another factor on assimilation. */
+  public PlantParameters withAssimilationFactor(double factor) {
+    return with(temperatures(), dryMatterShare, factor);
+  }
+
+  private PlantParameters with(Cardinals temperatures, double share, double factor) {
     return new PlantParameters(
         crownC,
         growthCapPerDay,
-        baseC,
-        optimumLowC,
-        optimumHighC,
-        ceilingC,
+        temperatures.coldestC(),
+        temperatures.bestFromC(),
+        temperatures.bestToC(),
+        temperatures.warmestC(),
         startDryG,
         startLeafCm2,
         rootShare,
@@ -107,35 +119,6 @@ public record PlantParameters(
         slaLightPower,
         referenceDliMol,
         share,
-        dryMatterLightPower,
-        dryMatterPerC,
-        growthYield,
-        reserveCap,
-        assimilationFactor,
-        layerFactor,
-        shootUpkeepPerDay,
-        rootUpkeepPerDay,
-        leafBaseC,
-        phyllochronCd);
-  }
-
-  /** The same plant with another factor on assimilation. */
-  public PlantParameters withAssimilationFactor(double factor) {
-    return new PlantParameters(
-        crownC,
-        growthCapPerDay,
-        baseC,
-        optimumLowC,
-        optimumHighC,
-        ceilingC,
-        startDryG,
-        startLeafCm2,
-        rootShare,
-        leafShare,
-        slaCm2PerG,
-        slaLightPower,
-        referenceDliMol,
-        dryMatterShare,
         dryMatterLightPower,
         dryMatterPerC,
         growthYield,

@@ -12,14 +12,19 @@ package sallet.crop;
 public record PlantState(
     double shootG, double rootG, double reserveG, double leafCm2, double leaves) {
 
+  /** Reserve of a seedling by its dry mass. Judgement. */
+  private static final double START_RESERVE = 0.1;
+
+  private static final int SEED_LEAVES = 2;
+
   /** A seedling on the day it emerges. */
   public static PlantState atEmergence(PlantParameters p) {
     return new PlantState(
         (1 - p.rootShare()) * p.startDryG(),
         p.rootShare() * p.startDryG(),
-        0.1 * p.startDryG(),
+        START_RESERVE * p.startDryG(),
         p.startLeafCm2(),
-        2);
+        SEED_LEAVES);
   }
 
   /** Fresh mass of the shoot, g. */

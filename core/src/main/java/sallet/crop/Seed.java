@@ -46,7 +46,7 @@ public record Seed(
   private static final double UNKNOWN_LOT = 0.85;
 
   public Seed {
-    if (!(baseC < bestC.low() && bestC.high() < ceilingC)) {
+    if (!Cardinals.rise(baseC, bestC.low(), bestC.high(), ceilingC)) {
       throw new IllegalArgumentException(
           "germination temperatures must rise from base over best range to ceiling, were %s, %s, %s, %s °C"
               .formatted(baseC, bestC.low(), bestC.high(), ceilingC));
@@ -66,6 +66,11 @@ public record Seed(
     if (!(share >= 0 && share <= 1)) {
       throw new IllegalArgumentException("a share of seed must be 0 to 1, was " + share);
     }
+  }
+
+  /** Cardinal temperatures of germination. */
+  public Cardinals temperatures() {
+    return new Cardinals(baseC, bestC.low(), bestC.high(), ceilingC);
   }
 
   /** Share of the seed that comes at a steady temperature, relative to the best temperature. */

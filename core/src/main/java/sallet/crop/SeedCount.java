@@ -1,5 +1,6 @@
 package sallet.crop;
 
+import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 import org.hipparchus.distribution.discrete.BinomialDistribution;
 
@@ -43,6 +44,31 @@ public final class SeedCount {
     requireShare("germinating share", share);
     requireCertainty(certainty);
     return smallest(1, certainty, n -> 1 - Math.pow(1 - share, n));
+  }
+
+  /**
+   * Smallest number of seeds in each of some cells so that every cell gets at least one plant with
+   * {@link #CERTAINTY}. Cells are sown from one lot: where one fails the others are more likely to
+   * fail too (Beta-binomial rule).
+   */
+  public static int seedsPerCell(int cells, SeedLot lot) {
+    return smallest(1, CERTAINTY, n -> everyCell(cells, n, lot));
+  }
+
+  /** Probability that each of some cells gets a plant, by how many seeds of the lot came before. */
+  static double everyCell(int cells, int seeds, SeedLot lot) {
+    double[] came = {1};
+    for (int cell = 0; cell < cells; cell++) {
+      double[] more = new double[came.length + seeds];
+      for (int before = cell; before < came.length; before++) {
+        double[] chances = lot.seen(before, cell * seeds).chances(seeds);
+        for (int x = 1; x <= seeds; x++) {
+          more[before + x] += came[before] * chances[x];
+        }
+      }
+      came = more;
+    }
+    return Arrays.stream(came).sum();
   }
 
   private static int smallest(int plants, double certainty, IntToDoubleFunction probability) {

@@ -39,19 +39,29 @@ public record SeedLot(double a, double b) {
 
   /** Probability that at least {@code k} of {@code n} seeds come (Beta-binomial). */
   public double atLeast(int k, int n) {
+    double fewer = 0;
+    double[] chances = chances(n);
+    for (int x = 0; x < Math.min(k, n + 1); x++) {
+      fewer += chances[x];
+    }
+    return 1 - fewer;
+  }
+
+  /** Probabilities that 0, 1, ... {@code n} of {@code n} seeds come (Beta-binomial). */
+  double[] chances(int n) {
+    double[] chances = new double[n + 1];
     double none = 1;
     for (int i = 0; i < n; i++) {
       none *= (b + i) / (a + b + i);
     }
     if (none == 0) {
-      return k <= n ? 1 : 0;
+      chances[n] = 1;
+      return chances;
     }
-    double fewer = 0;
-    double exactly = none;
-    for (int x = 0; x < k; x++) {
-      fewer += exactly;
-      exactly *= (n - x) / (x + 1.0) * (x + a) / (n - x - 1 + b);
+    chances[0] = none;
+    for (int x = 0; x < n; x++) {
+      chances[x + 1] = chances[x] * (n - x) / (x + 1.0) * (x + a) / (n - x - 1 + b);
     }
-    return 1 - fewer;
+    return chances;
   }
 }

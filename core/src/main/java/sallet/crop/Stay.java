@@ -18,6 +18,25 @@ public record Stay(LocalDate from, PlaceDays place, double siteCm2) {
     }
   }
 
+  /**
+   * Refuses what no plant can live: a move before it comes up, and stays out of order.
+   *
+   * @param stays in order of time, the first from emergence or before
+   */
+  public static void requireAfter(LocalDate emergence, List<Stay> stays) {
+    for (int i = 1; i < stays.size(); i++) {
+      LocalDate move = stays.get(i).from();
+      if (move.isBefore(emergence)) {
+        throw new IllegalArgumentException(
+            "a plant cannot move on " + move + ", before it comes up on " + emergence);
+      }
+      if (move.isBefore(stays.get(i - 1).from())) {
+        throw new IllegalArgumentException(
+            "a plant cannot move on " + move + ", before its move on " + stays.get(i - 1).from());
+      }
+    }
+  }
+
   /** Index of the stay a plant is in on a date, looked for from {@code index} on. */
   static int currentOn(List<Stay> stays, int index, LocalDate date) {
     if (stays.isEmpty() || stays.get(index).from().isAfter(date)) {

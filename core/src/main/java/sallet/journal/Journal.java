@@ -1,8 +1,12 @@
 package sallet.journal;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
 
 /**
@@ -25,6 +29,32 @@ public record Journal(List<Entry> entries) {
     more.add(entry);
     return new Journal(more);
   }
+
+  /** A short text that differs when any row differs. */
+  public String fingerprint() {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      for (Entry e : entries) {
+        String row =
+            String.join(
+                "|",
+                e.date().toString(),
+                e.event().word(),
+                e.batch(),
+                e.crop(),
+                e.count().toString(),
+                e.place().text(),
+                e.grams().toString(),
+                e.value().toString());
+        digest.update((row + "\n").getBytes(StandardCharsets.UTF_8));
+      }
+      return HexFormat.of().formatHex(digest.digest(), 0, FINGERPRINT_BYTES);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private static final int FINGERPRINT_BYTES = 8;
 
   /** The rows up to and with a day. */
   public Journal until(LocalDate day) {

@@ -2,12 +2,10 @@ package sallet.learn;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import sallet.crop.Crop;
 import sallet.crop.HarvestRule;
@@ -27,6 +25,7 @@ final class BatchStory {
   private final List<PlantStory> plants = new ArrayList<>();
   private final List<PlantReading> readings = new ArrayList<>();
   private final List<Remark> remarks = new ArrayList<>();
+  private final PlantChoice choice;
   private Optional<LocalDate> cameUp = Optional.empty();
   private OptionalInt counted = OptionalInt.empty();
   private Optional<LocalDate> firstOut = Optional.empty();
@@ -35,6 +34,7 @@ final class BatchStory {
   BatchStory(Entry sowing, Crop crop) {
     this.sowing = sowing;
     this.crop = crop;
+    this.choice = new PlantChoice(sowing.batch(), plants, remarks);
     int each = rule().plantsPerPot();
     int named = sowing.place() instanceof Where.Cells c ? c.count() : 0;
     this.seeds = sowing.count().orElse(Math.max(1, named) * each);
@@ -187,7 +187,11 @@ final class BatchStory {
     List<PlantStory> waiting = plants.stream().filter(PlantStory::inNursery).toList();
     int fromCells = Math.max(0, pots.size() - waiting.size());
     if (e.count().orElse(pots.size()) != pots.size()) {
-      contradict(e, "%s for %s; name one pot for each", pots(pots.size()), plants(e));
+      contradict(
+          e,
+          "%s for %s; name one pot for each",
+          pots(pots.size()),
+          PlantChoice.plants(e.count().orElse(0)));
     } else if (fromCells > cellsLeft()) {
       contradict(
           e,
@@ -219,7 +223,7 @@ final class BatchStory {
   }
 
   private void pick(Entry e) {
-    List<PlantStory> chosen = chosen(e, benchFirst(PlantStory::onBench));
+    List<PlantStory> chosen = choice.counted(e, PlantStory::onBench);
     if (chosen.isEmpty()) {
       return;
     }
@@ -240,7 +244,7 @@ final class BatchStory {
   }
 
   private void lift(Entry e) {
-    List<PlantStory> chosen = chosen(e, benchFirst(PlantStory::stands));
+    List<PlantStory> chosen = choice.counted(e, PlantStory::stands);
     if (!chosen.isEmpty() && e.grams().orElse(0) > 0) {
       double edibleG = e.grams().getAsDouble() / chosen.size();
       add(e, Kind.LIFTED, chosen, edibleG / rule().edibleShare());
@@ -259,16 +263,16 @@ final class BatchStory {
       contradict(
           e,
           "%s are lost, but %s has %d cells left; name the place of the others",
-          plants(e),
+          PlantChoice.plants(e.count().orElse(0)),
           name(),
           fromCells);
       return;
     }
-    chosen(e, benchFirst(PlantStory::stands)).forEach(plant -> plant.end(e.date()));
+    choice.counted(e, PlantStory::stands).forEach(plant -> plant.end(e.date()));
   }
 
   private void read(Entry e, Kind kind, double value) {
-    List<PlantStory> candidates = candidates(e, benchFirst(PlantStory::stands));
+    List<PlantStory> candidates = choice.all(e, PlantStory::stands);
     if (!candidates.isEmpty() && value > 0) {
       add(e, kind, candidates, value);
     }
@@ -277,66 +281,6 @@ final class BatchStory {
   private void add(Entry e, Kind kind, List<PlantStory> of, double value) {
     List<Integer> picks = of.stream().map(plant -> plant.picks().size()).toList();
     readings.add(new PlantReading(e.line(), e.date(), kind, of, picks, value));
-  }
-
-  /** Plants on the bench that satisfy a condition, or all such when none is there. */
-  private List<PlantStory> benchFirst(Predicate<PlantStory> holds) {
-    List<PlantStory> all = plants.stream().filter(holds).toList();
-    List<PlantStory> bench = all.stream().filter(PlantStory::onBench).toList();
-    return bench.isEmpty() ? all : bench;
-  }
-
-  /**
-   * The plants a row speaks of: as many as it counts; none, with a contradiction, if impossible.
-   */
-  private List<PlantStory> chosen(Entry e, List<PlantStory> anywhere) {
-    List<PlantStory> candidates = candidates(e, anywhere);
-    int count = e.count().orElse(candidates.size());
-    if (candidates.isEmpty() || count == candidates.size()) {
-      return candidates;
-    }
-    if (count > candidates.size() || !e.place().pots().isEmpty()) {
-      contradict(
-          e,
-          "%s of %s, but %d stand there; name one pot for each or leave the count out",
-          plants(e),
-          name(),
-          candidates.size());
-      return List.of();
-    }
-    List<PlantStory> first =
-        candidates.stream()
-            .sorted(Comparator.comparing(PlantStory::lastPick))
-            .limit(count)
-            .toList();
-    List<String> pots = first.stream().map(PlantStory::pot).filter(p -> !p.isEmpty()).toList();
-    if (!pots.isEmpty()) {
-      remark(e, "no pot is named; those longest unpicked were taken: %s", String.join("+", pots));
-    }
-    return first;
-  }
-
-  /** The plants a row may speak of. */
-  private List<PlantStory> candidates(Entry e, List<PlantStory> anywhere) {
-    List<PlantStory> found = anywhere;
-    if (e.place() instanceof Where.Pots pots) {
-      found = new ArrayList<>();
-      for (String pot : pots.names()) {
-        Optional<PlantStory> there =
-            plants.stream().filter(p -> p.onBench() && p.pot().equals(pot)).findFirst();
-        if (there.isEmpty()) {
-          contradict(e, "no plant of %s stands in %s then", name(), pot);
-          return List.of();
-        }
-        found.add(there.get());
-      }
-    } else if (e.place() instanceof Where.Nursery) {
-      found = plants.stream().filter(PlantStory::inNursery).toList();
-    }
-    if (found.isEmpty()) {
-      contradict(e, "no plant of %s stands there then; write its move first", name());
-    }
-    return found;
   }
 
   private void contradict(Entry e, String sentence, Object... parts) {
@@ -349,10 +293,5 @@ final class BatchStory {
 
   private static String pots(int count) {
     return count == 1 ? "1 pot is named" : count + " pots are named";
-  }
-
-  private static String plants(Entry e) {
-    int count = e.count().orElse(0);
-    return count == 1 ? "1 plant" : count + " plants";
   }
 }

@@ -77,14 +77,7 @@ public final class IesFile {
     double factor = number("the multiplier", 0, 1e9);
     int vertical = (int) number("the number of vertical angles", 2, MOST_ANGLES);
     int horizontal = (int) number("the number of horizontal angles", 1, MOST_ANGLES);
-    int type = (int) number("the photometric type", 1, 3);
-    if (type != 1) {
-      throw new UnreadableFile(
-          lineOf.get(next - 1),
-          "the file has angles of type "
-              + (type == 2 ? "B" : "A")
-              + " (floodlights); Sallet reads type C, which lamps for rooms have");
-    }
+    onlyTypeC((int) number("the photometric type", 1, 3));
     double unit = number("the unit of length", 1, 2) < 2 ? FOOT_M : 1;
     double width = unit * Math.abs(number("the width", -100, 100));
     double length = unit * Math.abs(number("the length", -100, 100));
@@ -95,20 +88,35 @@ public final class IesFile {
     double scale = factor * ballast * (oldFactor && second > 0 ? second : 1);
     List<Double> angles = angles("a vertical angle", vertical, 180);
     List<Double> planes = angles("a horizontal angle", horizontal, 360);
-    List<List<Double>> candela = new ArrayList<>();
-    for (int p = 0; p < horizontal; p++) {
-      List<Double> plane = new ArrayList<>();
-      for (int a = 0; a < vertical; a++) {
-        plane.add(scale * number("a candela value", 0, 1e9));
-      }
-      candela.add(plane);
-    }
+    List<List<Double>> candela = candela(horizontal, vertical, scale);
     if (angles.get(0) > 0) {
       throw new UnreadableFile(
           0, "the lamp shines up only: its angles begin at " + angles.get(0) + " degrees");
     }
     return Planes.around(planes, candela, lineOf.get(next - 1))
         .photometry(name, angles, length, width, watts);
+  }
+
+  private void onlyTypeC(int type) {
+    if (type != 1) {
+      throw new UnreadableFile(
+          lineOf.get(next - 1),
+          "the file has angles of type "
+              + (type == 2 ? "B" : "A")
+              + " (floodlights); Sallet reads type C, which lamps for rooms have");
+    }
+  }
+
+  private List<List<Double>> candela(int planes, int angles, double scale) {
+    List<List<Double>> candela = new ArrayList<>();
+    for (int p = 0; p < planes; p++) {
+      List<Double> plane = new ArrayList<>();
+      for (int a = 0; a < angles; a++) {
+        plane.add(scale * number("a candela value", 0, 1e9));
+      }
+      candela.add(plane);
+    }
+    return candela;
   }
 
   private List<Double> angles(String what, int count, double most) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import sallet.household.Household;
 import sallet.household.Lamp;
 import sallet.household.Window;
+import sallet.units.Step;
 import sallet.weather.PerezSky;
 import sallet.weather.PlaceClimate;
 import sallet.weather.Plane;
@@ -25,17 +26,6 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
   public LightExplanation {
     steps = List.copyOf(steps);
   }
-
-  /**
-   * One number and where it comes from.
-   *
-   * @param name what it is
-   * @param value the number
-   * @param unit its unit, empty for shares
-   * @param how formula or inputs
-   * @param source where the method or the input comes from
-   */
-  public record Step(String name, double value, String unit, String how, String source) {}
 
   /**
    * For a pot and the hour that begins at {@code hour}, standard time.
@@ -82,6 +72,17 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
       steps.add(new Step(name, value, unit, how, source));
     }
 
+    private void factor(String name, LightFactors.Factor factor) {
+      step(
+          name,
+          factor.value(),
+          "",
+          String.format(Locale.ROOT, "within a factor of %.2f two times in three", factor.spread()),
+          factor.readings() == 0
+              ? "no readings yet"
+              : "learned from " + factor.readings() + " of your readings");
+    }
+
     private double noDaylight() {
       boolean windows = household.room().hasDaylight();
       step(
@@ -121,16 +122,8 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
           "µmol/J",
           "400 to 700 nm, ±5 %",
           "Meek and others 1984 (from memory); Faust and Logan 2018: 2.018");
-      LightFactors.Factor factor = factors.window();
-      step(
-          "factor of the windows",
-          factor.value(),
-          "",
-          String.format(Locale.ROOT, "within a factor of %.2f two times in three", factor.spread()),
-          factor.readings() == 0
-              ? "no readings yet"
-              : "learned from " + factor.readings() + " of your readings");
-      double umol = (sum + reflected) * RoomLight.UMOL_PER_J * factor.value();
+      factor("factor of the windows", factors.window());
+      double umol = (sum + reflected) * RoomLight.UMOL_PER_J * factors.window().value();
       step("daylight", umol, "µmol/m²/s", "(windows + room) x photons x factor", "");
       return umol;
     }
@@ -181,7 +174,8 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
             name + ": share of the sky",
             light.skyShare(0, day, false),
             "",
-            "rays through the glass past reveal, frame, dirt, curtain and what stands outside",
+            "rays through the glass past lamps, sheets, reveal, frame, dirt, curtain and what stands"
+                + " outside",
             "integral over the sky seen; frame, dirt and curtain: your file or our default");
         Plane plane = new Plane(90, window.wall().azimuthDeg() + household.room().turnDeg());
         double cosine = plane.cosIncidence(sun);
@@ -203,8 +197,10 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
           name + ": patch of sun",
           beam,
           "W/m²",
-          beam > 0 ? "the sun reaches the pot for a part of the hour" : "the sun misses the pot",
-          "ray to the sun through both faces of the reveal");
+          beam > 0
+              ? "the sun reaches the pot for a part of the hour"
+              : "the sun misses the pot or is hidden",
+          "ray to the sun past lamps and sheets through both faces of the reveal");
       return sky + beam;
     }
 
@@ -250,16 +246,8 @@ public record LightExplanation(double ppfdUmol, List<Step> steps) {
         step(name + ": share of the hour it is on", on, "", "timer", "your file or our default");
         sum += on * all;
       }
-      LightFactors.Factor factor = factors.lamp();
-      step(
-          "factor of the lamps",
-          factor.value(),
-          "",
-          String.format(Locale.ROOT, "within a factor of %.2f two times in three", factor.spread()),
-          factor.readings() == 0
-              ? "no readings yet"
-              : "learned from " + factor.readings() + " of your readings");
-      return sum * factor.value();
+      factor("factor of the lamps", factors.lamp());
+      return sum * factors.lamp().value();
     }
   }
 }

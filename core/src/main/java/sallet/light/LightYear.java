@@ -191,40 +191,42 @@ public record LightYear(
   }
 
   private static List<Month> months(Household household, HourlyLight light) {
-    int pots = light.places();
     List<double[]> weeks = chanceWeeks(household, light);
     List<Month> months = new ArrayList<>();
     int first = 0;
     for (int m = 0; m < 12; m++) {
       YearMonth month = YearMonth.from(light.from()).plusMonths(m);
-      int start = first;
       int end = first + month.lengthOfMonth();
-      List<Double> window = new ArrayList<>();
-      List<Double> lamp = new ArrayList<>();
-      for (int i = 0; i < pots; i++) {
-        int pot = i;
-        window.add(mean(start, end, d -> light.daylightDliMol(pot, d)));
-        lamp.add(mean(start, end, d -> light.lampDliMol(pot, d)));
-      }
-      double[] sorted =
-          weeks.stream()
-              .flatMapToDouble(
-                  year ->
-                      IntStream.range(start / 7, Math.min(52, end / 7)).mapToDouble(w -> year[w]))
-              .sorted()
-              .toArray();
-      double mean = window.stream().mapToDouble(Double::doubleValue).average().orElse(0);
-      months.add(
-          new Month(
-              month,
-              window,
-              lamp,
-              mean(start, end, light::photoperiodHours),
-              mean * relative(sorted, sorted.length / 10),
-              mean * relative(sorted, sorted.length - 1 - sorted.length / 10)));
+      months.add(month(month, first, end, light, weeks));
       first = end;
     }
     return months;
+  }
+
+  /** The month of the days from start to before end, with the chance years' weeks within it. */
+  private static Month month(
+      YearMonth month, int start, int end, HourlyLight light, List<double[]> weeks) {
+    List<Double> window = new ArrayList<>();
+    List<Double> lamp = new ArrayList<>();
+    for (int i = 0; i < light.places(); i++) {
+      int pot = i;
+      window.add(mean(start, end, d -> light.daylightDliMol(pot, d)));
+      lamp.add(mean(start, end, d -> light.lampDliMol(pot, d)));
+    }
+    double[] sorted =
+        weeks.stream()
+            .flatMapToDouble(year -> Arrays.stream(year, start / 7, Math.min(52, end / 7)))
+            .sorted()
+            .toArray();
+    int tenth = sorted.length / 10;
+    double mean = Month.mean(window);
+    return new Month(
+        month,
+        window,
+        lamp,
+        mean(start, end, light::photoperiodHours),
+        mean * relative(sorted, tenth),
+        mean * relative(sorted, sorted.length - 1 - tenth));
   }
 
   /** A value of a sorted list over the list's mean; 1 when there is none. */
@@ -289,6 +291,7 @@ public record LightYear(
         household.reservoir(),
         household.feed(),
         List.of(),
+        household.watering(),
         Optional.empty());
   }
 }

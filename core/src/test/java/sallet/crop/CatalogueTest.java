@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.net.URISyntaxException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,9 +57,18 @@ class CatalogueTest {
     "'kale leaf', 'kale (leaf)'",
     "'lambs  lettuce', 'lamb''s lettuce'",
     "'brassica radish microgreens', 'brassica/radish microgreens'",
-    "'swiss chard', 'Swiss chard'"
+    "'swiss chard', 'Swiss chard'",
+    "cilantro, coriander",
+    "Arugula, salad rocket",
+    "roquette, salad rocket",
+    "bok-choy, pak choi",
+    "silverbeet, Swiss chard",
+    "'corn salad', 'lamb''s lettuce'",
+    "'Romaine', 'cos (romaine) lettuce'",
+    "'red loose-leaf lettuce', 'loose-leaf lettuce, red'"
   })
-  void findsNamesWithoutRegardToCommasHyphensBracketsAndCase(String asked, String name) {
+  void findsNamesAndOtherCommonNamesWithoutRegardToCommasHyphensBracketsAndCase(
+      String asked, String name) {
     assertThat(crop(asked).name()).isEqualTo(name);
   }
 
@@ -66,14 +76,36 @@ class CatalogueTest {
   @CsvSource({
     "mizunna, mizuna",
     "spinich, spinach",
-    "'cos lettuce', 'cos (romaine) lettuce'",
-    "'red loose-leaf lettuce', 'loose-leaf lettuce, red'",
+    "cilanto, coriander",
+    "arrugula, salad rocket",
     "tomato, dwarf tomato",
     "parsely, parsley"
   })
   void suggestsWhatAMisspeltNameMayMean(String asked, String meant) {
     assertThat(catalogue.find(asked)).isEmpty();
     assertThat(catalogue.suggestions(asked)).first().isEqualTo(meant);
+  }
+
+  @Test
+  void namesTheRelativeOfAPlantItLacks() {
+    assertThat(catalogue.find("tatsoi")).isEmpty();
+    assertThat(catalogue.relative("Tatsoi").orElseThrow().crop()).contains("pak choi");
+    assertThat(catalogue.relative("spring-onion").orElseThrow().crop()).isEmpty();
+    assertThat(catalogue.relative("wheelbarrow")).isEmpty();
+  }
+
+  @Test
+  void noNameMeansTwoThings() {
+    List<String> names =
+        Table.rows("common_names.csv").stream()
+            .map(row -> row.text("name"))
+            .map(name -> name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " "))
+            .toList();
+    assertThat(names).doesNotHaveDuplicates();
+    assertThat(catalogue.all())
+        .allSatisfy(crop -> assertThat(names).doesNotContain(crop.name()))
+        .flatExtracting(Crop::alsoCalled)
+        .hasSizeGreaterThan(50);
   }
 
   @Test

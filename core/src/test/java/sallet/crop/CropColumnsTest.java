@@ -18,7 +18,8 @@ class CropColumnsTest {
         "crop_map.csv",
         "plant_model_parameters.csv",
         "germination_harrington_minges.csv",
-        "seed_longevity.csv"
+        "seed_longevity.csv",
+        "common_names.csv"
       })
   void explainsEveryColumn(String table) throws IOException {
     String page = Files.readString(Path.of("..", "docs", "crops.md"));

@@ -63,7 +63,7 @@ class EmergenceTest {
 
   /** Common practice: lettuce seed does well between 10 and 22 °C. */
   @ParameterizedTest
-  @ValueSource(doubles = {10, 12, 16, 19, 22})
+  @ValueSource(doubles = {10, 12, 16, 19, 22, 22.9})
   void lettuceDoesWellFromTenToTwentyTwoDegrees(double temperatureC) {
     Emergence emergence = Emergence.of(crop("loose-leaf lettuce, green"), temperatureC);
     assertThat(emergence.concern()).isEqualTo(Concern.NONE);

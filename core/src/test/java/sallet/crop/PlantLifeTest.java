@@ -132,6 +132,25 @@ class PlantLifeTest {
     assertThatThrownBy(
             () -> life(PlantRuns.NO_AGEING, List.of(new Stay(FIRST.plusDays(2), place, 225)), 5))
         .hasMessage("the plant has no place on 2027-01-01");
+    assertThatThrownBy(
+            () ->
+                life(
+                    PlantRuns.NO_AGEING,
+                    List.of(
+                        new Stay(FIRST.minusDays(4), place, 16),
+                        new Stay(FIRST.minusDays(1), place, 225)),
+                    5))
+        .hasMessage("a plant cannot move on 2026-12-31, before it comes up on 2027-01-01");
+    assertThatThrownBy(
+            () ->
+                life(
+                    PlantRuns.NO_AGEING,
+                    List.of(
+                        stay,
+                        new Stay(FIRST.plusDays(3), place, 225),
+                        new Stay(FIRST.plusDays(2), place, 225)),
+                    5))
+        .hasMessage("a plant cannot move on 2027-01-03, before its move on 2027-01-04");
     assertThatThrownBy(() -> LOOSE_LEAF.withDryMatterShare(1.2))
         .hasMessage("dry-matter share must be above 0 and at most 1, was 1.2");
     assertThatThrownBy(() -> new HarvestRule(true, 80, 75, 35, 1.1, 7, 0.95, 1, 0.8))

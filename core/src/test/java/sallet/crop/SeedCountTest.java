@@ -77,6 +77,35 @@ class SeedCountTest {
     assertThat(SeedCount.cellsFor(12, lot.seen(30, 30))).isLessThan(SeedCount.cellsFor(12, lot));
   }
 
+  /** By hand, with a = 4 and b = 1: a seed fails with 1/5, two with 1/5 x 2/6, three x 3/7. */
+  @ParameterizedTest
+  @CsvSource({"1, 0.8", "2, 0.933333333333", "3, 0.971428571429"})
+  void oneCellIsFilledByAtLeastOneSeed(int seeds, double probability) {
+    assertThat(SeedCount.everyCell(1, seeds, new SeedLot(4, 1)))
+        .isCloseTo(probability, within(1e-12));
+  }
+
+  /**
+   * A lot of any share alike (a = b = 1): the integral of p² is 1/3, that of (1 - q²)² is 8/15, of
+   * (1 - q²)³ is 16/35.
+   */
+  @Test
+  void cellsOfOneLotFailTogether() {
+    SeedLot any = new SeedLot(1, 1);
+    assertThat(SeedCount.everyCell(2, 1, any)).isCloseTo(1 / 3.0, within(1e-12));
+    assertThat(SeedCount.everyCell(2, 2, any)).isCloseTo(8 / 15.0, within(1e-12));
+    assertThat(SeedCount.everyCell(3, 2, any)).isCloseTo(16 / 35.0, within(1e-12));
+  }
+
+  /** A share known well makes cells independent: (1 - 0.2³)⁶ is 0.953, (1 - 0.2²)⁶ only 0.783. */
+  @Test
+  void aLotKnownWellNeedsSeedsAsIfItsShareWereKnown() {
+    SeedLot known = new SeedLot(8e6, 2e6);
+    assertThat(SeedCount.everyCell(6, 3, known)).isCloseTo(Math.pow(0.992, 6), within(1e-5));
+    assertThat(SeedCount.seedsPerCell(6, known)).isEqualTo(3);
+    assertThat(SeedCount.seedsPerCell(6, SeedLot.expecting(1))).isEqualTo(1);
+  }
+
   @Test
   void refusesWhatCannotBe() {
     assertThatThrownBy(() -> SeedCount.cellsFor(3, 0))

@@ -111,7 +111,7 @@ final class ConservationTest {
     for (int week = 0; week < 8; week++) {
       double drunk = random.nextDouble(10);
       double evaporated = random.nextDouble(5);
-      ledger = ledger.after(7, drunk, evaporated, plants, topUp, drunk + evaporated);
+      ledger = ledger.drunk(7, drunk, evaporated, plants).toppedUp(topUp, drunk + evaporated);
       in = in.plus(topUp.times(drunk + evaporated));
     }
     Composition out = ledger.perLitre().times(ledger.litres()).plus(ledger.takenMmol());

@@ -7,8 +7,10 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sallet.feed.dose.Bottle;
 import sallet.feed.dose.Buffer;
 import sallet.feed.dose.PhDose;
+import sallet.feed.dose.PhRange;
 import sallet.feed.ion.Composition;
 import sallet.feed.ion.Ion;
 import sallet.feed.product.Reagent;
@@ -27,7 +29,7 @@ final class DoseTest {
   /** 100 L from 2.6 to 0.65 meq/L; pH 5.83 at once and 7.97 later by an independent code. */
   @Test
   void theMeterReadsLowAtOnceAndHighLater() {
-    PhDose dose = PhDose.toAlkalinity(MEDIUM, 100, 0.65, Reagent.NITRIC_ACID, 38);
+    PhDose dose = PhDose.toAlkalinity(MEDIUM, 100, 0.65, Bottle.of(Reagent.NITRIC_ACID, 38));
     assertThat(dose.meqL()).isCloseTo(1.95, within(1e-9));
     assertThat(dose.phNow()).isCloseTo(5.827, within(0.05));
     assertThat(dose.phLater()).isCloseTo(7.966, within(0.05));
@@ -40,15 +42,58 @@ final class DoseTest {
 
   @Test
   void theLastTenthOfTheAlkalinityIsNotTaken() {
-    assertThatThrownBy(() -> PhDose.toAlkalinity(MEDIUM, 100, 0.2, Reagent.NITRIC_ACID, 3))
+    assertThatThrownBy(
+            () -> PhDose.toAlkalinity(MEDIUM, 100, 0.2, Bottle.of(Reagent.NITRIC_ACID, 3)))
         .isInstanceOf(UnsafeDose.class)
         .hasMessageContaining("past 90 %");
+  }
+
+  /** Without phosphate only bicarbonate holds pH: nine tenths of it go today, the rest tomorrow. */
+  @Test
+  void aDoseToAPhStopsAtTheSafeShareAndSaysSo() {
+    PhDose dose = PhDose.toPh(MEDIUM, 10, 5.8, Bottle.of(Reagent.NITRIC_ACID, 3), 25);
+    assertThat(dose.meqL()).isCloseTo(0.9 * 2.6, within(1e-6));
+    assertThat(dose.phLater()).isBetween(7.0, 7.8);
+    assertThat(dose.notes()).anyMatch(n -> n.contains("read pH again tomorrow"));
+  }
+
+  @Test
+  void moreBaseThanAMilliequivalentIsRefused() {
+    Composition sour = PhDose.measured(LETTUCE, 3.0, 25);
+    assertThatThrownBy(
+            () -> PhDose.toPh(sour, 40, 5.8, Bottle.of(Reagent.POTASSIUM_HYDROXIDE, 2), 25))
+        .isInstanceOf(UnsafeDose.class)
+        .hasMessageContaining("renew the solution");
+  }
+
+  /** The denser of two bottles of one strength by mass holds more acid: volumes are inverse. */
+  @Test
+  void theDensityOnTheBottleCounts() {
+    Bottle usual = Bottle.of(Reagent.NITRIC_ACID, 38);
+    Bottle dense = new Bottle(Reagent.NITRIC_ACID, 38, 1.02 * usual.densityGmL());
+    assertThat(PhDose.toAlkalinity(MEDIUM, 100, 0.65, dense).millilitres() * 1.02)
+        .isCloseTo(PhDose.toAlkalinity(MEDIUM, 100, 0.65, usual).millilitres(), within(1e-9));
+    assertThatThrownBy(() -> new Bottle(Reagent.NITRIC_ACID, 38, 3)).isInstanceOf(FeedFault.class);
+    assertThat(usual.thinnedTo(5)).isEqualTo(Bottle.of(Reagent.NITRIC_ACID, 5));
+    assertThat(usual.thinnedTo(50)).isEqualTo(usual);
+  }
+
+  @Test
+  void aPhInItsRangeIsLeftAlone() {
+    Bottle acid = Bottle.of(Reagent.PHOSPHORIC_ACID, 10);
+    assertThat(PhRange.mend(LETTUCE, 6.0, PhRange.LOW, 40, acid, 20)).isEmpty();
+    Composition high = PhDose.measured(LETTUCE, 6.8, 20);
+    assertThat(PhRange.mend(high, 6.8, PhRange.LOW, 40, acid, 20).orElseThrow())
+        .satisfies(d -> assertThat(d.phLater()).isCloseTo(PhRange.WANTED, within(0.01)))
+        .satisfies(d -> assertThat(d.bottle().percent()).isEqualTo(5));
   }
 
   @Test
   void noAcidForWaterThatNeedsNone() {
     assertThatThrownBy(
-            () -> PhDose.toAlkalinity(Composition.EMPTY, 10, 0.5, Reagent.PHOSPHORIC_ACID, 10))
+            () ->
+                PhDose.toAlkalinity(
+                    Composition.EMPTY, 10, 0.5, Bottle.of(Reagent.PHOSPHORIC_ACID, 10)))
         .isInstanceOf(FeedFault.class)
         .hasMessageContaining("no acid is needed");
   }
@@ -59,7 +104,7 @@ final class DoseTest {
   @Test
   void aReservoirIsLiftedWithVeryLittleBase() {
     Composition now = PhDose.measured(LETTUCE, 5.0, 25);
-    PhDose dose = PhDose.toPh(now, 40, 6.0, Reagent.POTASSIUM_HYDROXIDE, 5, 25);
+    PhDose dose = PhDose.toPh(now, 40, 6.0, Bottle.of(Reagent.POTASSIUM_HYDROXIDE, 5), 25);
     assertThat(-dose.meqL()).isCloseTo(0.1225, within(0.025));
     assertThat(dose.phLater()).isCloseTo(6.0, within(0.001));
     assertThat(dose.millilitres())
@@ -71,18 +116,18 @@ final class DoseTest {
   void acidBringsAMeasuredReservoirToTheWantedPh(double target) {
     Composition now = PhDose.measured(LETTUCE, 6.9, 20);
     assertThat(Speciation.at(20).solve(now, Carbon.OPEN).ph()).isCloseTo(6.9, within(1e-6));
-    PhDose dose = PhDose.toPh(now, 40, target, Reagent.PHOSPHORIC_ACID, 10, 20);
+    PhDose dose = PhDose.toPh(now, 40, target, Bottle.of(Reagent.PHOSPHORIC_ACID, 10), 20);
     assertThat(dose.phLater()).isCloseTo(target, within(0.001));
   }
 
   @Test
   void acidCannotLiftAndAbsurdTargetsAreFaults() {
     Composition low = PhDose.measured(LETTUCE, 5.2, 20);
-    assertThatThrownBy(() -> PhDose.toPh(low, 40, 6, Reagent.NITRIC_ACID, 3, 20))
+    assertThatThrownBy(() -> PhDose.toPh(low, 40, 6, Bottle.of(Reagent.NITRIC_ACID, 3), 20))
         .isInstanceOf(FeedFault.class);
-    assertThatThrownBy(() -> PhDose.toPh(low, 40, 3, Reagent.NITRIC_ACID, 3, 20))
+    assertThatThrownBy(() -> PhDose.toPh(low, 40, 3, Bottle.of(Reagent.NITRIC_ACID, 3), 20))
         .isInstanceOf(FeedFault.class);
-    assertThatThrownBy(() -> PhDose.toPh(low, 0, 6, Reagent.POTASSIUM_HYDROXIDE, 5, 20))
+    assertThatThrownBy(() -> PhDose.toPh(low, 0, 6, Bottle.of(Reagent.POTASSIUM_HYDROXIDE, 5), 20))
         .isInstanceOf(FeedFault.class);
   }
 

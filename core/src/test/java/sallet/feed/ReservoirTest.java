@@ -29,9 +29,9 @@ final class ReservoirTest {
     IonLedger ledger = IonLedger.fresh(LETTUCE.plus(water), 40);
     double ec = ledger.ecMsCm();
     for (int week = 0; week < 5; week++) {
-      IonLedger low = ledger.after(7, 10, 1, PLANTS, Composition.EMPTY, 0);
+      IonLedger low = ledger.drunk(7, 10, 1, PLANTS);
       double strength = IonLedger.topUpStrength(low, water, LETTUCE, 11, ec);
-      ledger = low.after(0, 0, 0, PLANTS, water.plus(LETTUCE.times(strength)), 11);
+      ledger = low.toppedUp(water.plus(LETTUCE.times(strength)), 11);
       assertThat(ledger.ecMsCm()).isCloseTo(ec, within(0.01));
     }
     assertThat(ledger.perLitre().mg(Nutrient.SODIUM))
@@ -47,7 +47,7 @@ final class ReservoirTest {
   @Test
   void uptakeOfNitrateLeavesAlkalinityBehind() {
     IonLedger fresh = IonLedger.fresh(LETTUCE, 40);
-    IonLedger later = fresh.after(7, 10, 0, PLANTS, LETTUCE, 10);
+    IonLedger later = fresh.drunk(7, 10, 0, PLANTS).toppedUp(LETTUCE, 10);
     assertThat(later.ph(20)).isGreaterThan(fresh.ph(20));
   }
 
@@ -58,8 +58,7 @@ final class ReservoirTest {
 
   @Test
   void noReservoirRunsDry() {
-    assertThatThrownBy(
-            () -> IonLedger.fresh(LETTUCE, 10).after(7, 9, 1, PLANTS, Composition.EMPTY, 0))
+    assertThatThrownBy(() -> IonLedger.fresh(LETTUCE, 10).drunk(7, 9, 1, PLANTS))
         .isInstanceOf(FeedFault.class);
   }
 

@@ -267,7 +267,8 @@ class StandingTest {
         told(
             "too many picked",
             r -> r.day(40, Event.LIFT, A, 5, ""),
-            "5 plants of mizuna-1, but 2 stand there; name one pot for each or leave the count out"));
+            "5 plants of mizuna-1, but 2 stand there; name one pot for each or leave the count"
+                + " out"));
   }
 
   private static DynamicTest told(String name, Consumer<Rows> row, String sentence) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.net.URISyntaxException;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -185,6 +186,19 @@ class LampLightTest {
       assertThat(again.widthM()).isEqualTo(lamp.widthM(), within(1e-3));
       assertThat(again.watts()).isEqualTo(lamp.watts(), within(1e-3));
     }
+  }
+
+  /** A housing that lets out 82 %: its curve adds up to 820 lm for 1000 of its lamps, no less. */
+  @Test
+  void theOutputRatioIsInTheCurve() throws URISyntaxException {
+    Photometry whole = file("lambert_panel.ldt");
+    List<String> lines = new ArrayList<>(LdtFile.write(whole));
+    int first = lines.size() - (whole.planesDeg().size() - 1) * whole.anglesDeg().size();
+    for (int i = first; i < lines.size(); i++) {
+      lines.set(i, Double.toString(0.82 * Double.parseDouble(lines.get(i))));
+    }
+    lines.set(22, "82");
+    assertThat(LdtFile.read(lines).lumens() / whole.lumens()).isEqualTo(0.82, within(1e-3));
   }
 
   /** The tables of symmetries in LM-63 and EULUMDAT: each gives the same full circle. */

@@ -18,9 +18,10 @@ import sallet.plan.linear.LinearSolver;
  * @param takenCells for each slot the cells they take
  * @param inHandGrams edible grams of each crop picked for the first bowl or left in the fridge
  * @param promises what the last plan meant to do
+ * @param changePoints what a plant sown, moved or lifted otherwise costs
  * @param vigour factor on assimilation of each crop
  * @param margin factor on demand
- * @param firstBowl first bowl that anything can serve; the number of bowls when there is none
+ * @param firstBowl first bowl that plants can serve; the number of bowls when there is none
  * @param solver who solves the linear programmes
  */
 record Instance(
@@ -33,6 +34,7 @@ record Instance(
     List<Integer> takenCells,
     List<Double> inHandGrams,
     List<Present.Promise> promises,
+    double changePoints,
     List<Double> vigour,
     double margin,
     int firstBowl,
@@ -48,8 +50,7 @@ record Instance(
 
   /** The same question, knowing what its courses can serve. */
   Instance reaching(List<Course> courses) {
-    boolean something = inHandGrams.stream().anyMatch(g -> g > 0);
-    return from(something ? 0 : Courses.firstBowl(courses, calendar.bowls()));
+    return from(Courses.firstBowl(courses, calendar.bowls()));
   }
 
   /** The same question with a first bowl that counts. */
@@ -64,24 +65,33 @@ record Instance(
         takenCells,
         inHandGrams,
         promises,
+        changePoints,
         vigour,
         margin,
         bowl,
         solver);
   }
 
-  /** Whether anything can serve a bowl. */
+  /** Whether anything can serve a bowl: plants, or for the first what is in hand. */
   boolean reachable(int w) {
-    return w >= firstBowl;
+    return w >= firstBowl || (w == 0 && inHand() > 0);
   }
 
   /**
-   * Grams to plan for at a bowl: 0 where nothing can serve it. The next bowl is filled from what
-   * can be seen standing, so it needs no margin.
+   * Grams to plan for at a bowl: no more than can serve it. The next bowl is filled from what can
+   * be seen standing, so it needs no margin.
    */
   double aimGrams(int w) {
     double factor = w == 0 ? Math.min(1, margin) : margin;
-    return reachable(w) ? factor * calendar.demandGrams(w) : 0;
+    double wanted = factor * calendar.demandGrams(w);
+    if (w >= firstBowl) {
+      return wanted;
+    }
+    return w == 0 ? Math.min(wanted, inHand()) : 0;
+  }
+
+  private double inHand() {
+    return inHandGrams.stream().mapToDouble(Double::doubleValue).sum();
   }
 
   /** Largest share of a bowl one kind may take, so that the wanted number of kinds appears. */
@@ -101,6 +111,9 @@ record Instance(
 
   /** Sum of the true demand of the reachable bowls, g. */
   double demandGrams() {
-    return IntStream.range(firstBowl, calendar.bowls()).mapToDouble(calendar::demandGrams).sum();
+    return IntStream.range(0, calendar.bowls())
+        .filter(this::reachable)
+        .mapToDouble(calendar::demandGrams)
+        .sum();
   }
 }

@@ -14,12 +14,14 @@ import sallet.learn.StandingBatch;
  * @param sowings what it sows or goes on with, one for each group of plants
  * @param plannedGrams what it puts into each bowl
  * @param growthFactors growth factor of crops it knew from a journal
+ * @param basis fingerprint of the household and the journal it was made from
  */
 public record LastPlan(
     LocalDate from,
     List<Group> sowings,
     Map<LocalDate, Double> plannedGrams,
-    Map<String, Double> growthFactors) {
+    Map<String, Double> growthFactors,
+    String basis) {
   public LastPlan {
     sowings = List.copyOf(sowings);
     plannedGrams = Map.copyOf(plannedGrams);

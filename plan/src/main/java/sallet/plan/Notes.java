@@ -22,6 +22,10 @@ final class Notes {
   /** A kind counts in a bowl from here on, g. Judgement. */
   private static final double KIND_FROM_G = 10;
 
+  private static final String NO_NATIVE_SOLVER =
+      "The fast solver has no library for this system; the slower one in plain Java found the plan,"
+          + " so it may be less good for the time it took.";
+
   private final Instance instance;
   private final List<Course> courses;
 
@@ -30,12 +34,16 @@ final class Notes {
     this.courses = courses;
   }
 
-  List<String> of(List<Sowing> sowings, List<BowlWeek> weeks) {
+  List<String> of(List<Sowing> standing, List<Sowing> sowings, List<BowlWeek> weeks) {
     List<String> notes = new ArrayList<>();
     notes.add(start(sowings));
     darkness().ifPresent(notes::add);
     fewKinds(weeks).ifPresent(notes::add);
     unusedPots(sowings).ifPresent(notes::add);
+    reserve(standing).ifPresent(notes::add);
+    if (instance.solver().usable() != instance.solver()) {
+      notes.add(NO_NATIVE_SOLVER);
+    }
     if (!instance.household().room().windows().isEmpty()) {
       notes.addAll(PlaceClimate.of(instance.household().place()).notes());
     }
@@ -106,6 +114,23 @@ final class Notes {
                 unused.size(),
                 unused.size() + used.size(),
                 String.join(" ", unused)));
+  }
+
+  private Optional<String> reserve(List<Sowing> standing) {
+    List<String> pots =
+        standing.stream()
+            .flatMap(s -> s.courses().stream())
+            .filter(c -> c.spare(instance.calendar().from()))
+            .flatMap(c -> c.pots().stream())
+            .sorted()
+            .toList();
+    return pots.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "No bowl needs what stands in %s: it stays as a reserve, eat of it when you like.",
+                String.join(" ", pots)));
   }
 
   private Optional<String> sownInLongDays(Set<String> sown) {

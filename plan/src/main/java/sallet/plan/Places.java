@@ -47,7 +47,7 @@ final class Places {
       standing[s] = programme.row(plants.get(s).count(), plants.get(s).count());
       programme.set(standing[s], programme.column(plants.get(s).discardPoints()), 1);
     }
-    promises = new Promises(instance).rows(programme);
+    promises = new Promises(instance, List.of()).rows(programme);
   }
 
   private int[] rows(int slots, double capacity) {

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import sallet.crop.Crop;
 
 /** Writes whole plants out as a sowing plan: batches, seeds, pots, bowls. */
 final class PlanDraft {
@@ -66,7 +65,7 @@ final class PlanDraft {
             lives.isEmpty() ? "empty" : proven ? "proven" : "good", seconds, steps),
         groups(),
         prices.map(this::marginals).orElse(List.of()),
-        new Notes(instance, courses).of(sowings, weeks));
+        new Notes(instance, courses).of(standing, sowings, weeks));
   }
 
   private List<Sowing> sowings(List<List<String>> pots) {
@@ -107,14 +106,12 @@ final class PlanDraft {
 
   private Sowing standing(List<Integer> groups, List<List<String>> pots) {
     StandingPlants first = instance.standing().get(groups.get(0));
-    Crop crop = instance.crops().get(first.crop());
-    int cells = groups.stream().mapToInt(s -> instance.standing().get(s).cells()).sum();
     return new Sowing(
         first.batch(),
         first.sown(),
-        crop.name(),
-        cells * crop.harvest().orElseThrow().plantsPerPot(),
-        cells,
+        instance.crops().get(first.crop()).name(),
+        0,
+        0,
         first.emergence(),
         groups.stream().flatMap(s -> courses(s, pots).stream()).toList());
   }
@@ -129,9 +126,9 @@ final class PlanDraft {
         left.removeAll(pots.get(i));
       }
     }
-    left.forEach(pot -> own.add(spare(s, pot, pots)));
-    if (plants.pots().isEmpty() && discarded(s) > 0) {
-      own.add(ended(s, discarded(s), List.of(), instance.calendar().from()));
+    int gone = discarded(s);
+    if (gone > 0) {
+      own.add(spare(plants, gone, left));
     }
     return own;
   }
@@ -145,30 +142,8 @@ final class PlanDraft {
     return instance.standing().get(s).count() - kept;
   }
 
-  /**
-   * A plant no bowl needs stands on as a reserve until its pot is wanted or it is past its time; a
-   * seedling is thrown away at once.
-   */
-  private Sowing.Course spare(int s, String pot, List<List<String>> pots) {
-    LocalDate end = instance.calendar().from();
-    LocalDate last =
-        courses.stream().filter(c -> c.standing == s).map(c -> c.lastDay).findFirst().orElse(end);
-    LocalDate wanted =
-        IntStream.range(0, lives.size())
-            .filter(i -> pots.get(i).contains(pot))
-            .mapToObj(i -> instance.calendar().slot(lives.get(i).skeleton().course().benchSlot))
-            .min(Comparator.naturalOrder())
-            .orElse(last);
-    for (LocalDate day : instance.calendar().slots()) {
-      if (!day.isAfter(wanted) && !day.isAfter(last)) {
-        end = day;
-      }
-    }
-    return ended(s, 1, List.of(pot), end);
-  }
-
-  private Sowing.Course ended(int s, int count, List<String> pots, LocalDate end) {
-    StandingPlants plants = instance.standing().get(s);
+  /** Plants no bowl needs: their places are free from the first day on. */
+  private Sowing.Course spare(StandingPlants plants, int count, List<String> pots) {
     LocalDate today = instance.calendar().from();
     return new Sowing.Course(
         count,
@@ -177,7 +152,7 @@ final class PlanDraft {
         Math.max(0, plants.group()),
         pots,
         List.of(),
-        end,
+        today,
         false,
         plants.standingGrams());
   }
@@ -185,12 +160,15 @@ final class PlanDraft {
   private String batchName(Course c) {
     LocalDate day = instance.calendar().slot(c.sowSlot);
     String crop = c.crop.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    return String.format(
-        Locale.ROOT,
-        "%s-%02d-%02d",
-        crop.replaceAll("(^-)|(-$)", ""),
-        day.getMonthValue(),
-        day.getDayOfMonth());
+    String name =
+        String.format(
+            Locale.ROOT,
+            "%s-%02d-%02d",
+            crop.replaceAll("(^-)|(-$)", ""),
+            day.getMonthValue(),
+            day.getDayOfMonth());
+    boolean taken = instance.standing().stream().anyMatch(s -> s.batch().equals(name));
+    return taken ? name + "-more" : name;
   }
 
   private Sowing.Course course(BlendedLife life, List<String> pots) {
@@ -254,7 +232,7 @@ final class PlanDraft {
             .sum();
     double waste = served.wastedGrams() + cleared + discarded;
     int changes =
-        new Promises(instance)
+        new Promises(instance, courses)
             .changes(
                 lives.stream()
                     .collect(
@@ -265,7 +243,7 @@ final class PlanDraft {
             + Weights.ONE_KIND * served.excessGrams()
             + Weights.CARRIED * served.carriedGrams()
             + Weights.SEED * seeds
-            + Weights.CHANGE * changes;
+            + instance.changePoints() * changes;
     return new SowingPlan.Objective(
         value,
         bound,
@@ -285,7 +263,7 @@ final class PlanDraft {
       named.add(
           new SowingPlan.PotGroup(
               GROUP_NAMES.get(groups.size() - 1).get(g),
-              group.pots(),
+              group.alike(),
               group.meanDliMol(),
               group.siteCm2()));
     }

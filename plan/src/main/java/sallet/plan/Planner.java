@@ -20,10 +20,6 @@ public final class Planner {
 
   private static final long SEED = 1;
   private static final int MOST_WEEKS = 52;
-  private static final String NO_NATIVE_SOLVER =
-      "The fast solver has no library for this system; the plan was found by the slower one in plain"
-          + " Java, so it may be less good for the time it took.";
-
   private static final double LEAST_MARGIN = 0.5;
   private static final double MOST_MARGIN = 2;
 
@@ -140,7 +136,7 @@ public final class Planner {
     List<LifeGraph> graphs = courses.parallelStream().map(LifeGraph::new).toList();
     SowingPlan plan = solve(instance, graphs, request.effort(), clock, cancelled, progress);
     NoAnswer.checkBowls(plan, instance, cancelled.getAsBoolean());
-    return instance.solver() == request.solver() ? plan : plan.noting(NO_NATIVE_SOLVER);
+    return plan;
   }
 
   private static SowingPlan solve(
@@ -176,13 +172,14 @@ public final class Planner {
       double worth = WORTH_A_DIVE * instance.calendar().bowls();
       Deadline integer = new Deadline(effort.integer(), cancelled);
       WholePlants.Result whole =
-          new WholePlants(instance, judge, exact, new SplittableRandom(SEED), progress)
-              .solve(
-                  new Promises(instance).kept(graphs.stream().map(g -> g.course).toList()),
-                  linear.bound(),
-                  worth,
-                  integer,
-                  effort.dives());
+          new WholePlants(
+                  instance,
+                  judge,
+                  graphs.stream().map(g -> g.course).toList(),
+                  exact,
+                  new SplittableRandom(SEED),
+                  progress)
+              .solve(judge.promises().kept(), linear.bound(), worth, integer, effort.dives());
       steps.add(
           String.format(
               Locale.ROOT,

@@ -24,6 +24,8 @@ import sallet.learn.StandingGroup;
  * @param usableShares share of seeds that become a usable transplant by crop; crops not named keep
  *     the catalogue's
  * @param promises what the last plan meant to do; empty when there was none
+ * @param firm whether nothing was recorded since the last plan, so that what it promised for the
+ *     coming days stands
  */
 public record Present(
     List<Plants> plants,
@@ -31,11 +33,12 @@ public record Present(
     Map<String, Double> inHandGrams,
     Map<String, Double> growthFactors,
     Map<String, Double> usableShares,
-    List<Promise> promises) {
+    List<Promise> promises,
+    boolean firm) {
 
   /** An empty bench, an empty fridge and nothing learned. */
   public static final Present NOTHING =
-      new Present(List.of(), List.of(), Map.of(), Map.of(), Map.of(), List.of());
+      new Present(List.of(), List.of(), Map.of(), Map.of(), Map.of(), List.of(), false);
 
   public Present {
     plants = List.copyOf(plants);
@@ -51,13 +54,15 @@ public record Present(
    *
    * @param standing what stands at the end of the plan's first day
    * @param promises what the last plan meant to do
+   * @param firm whether nothing was recorded since the last plan
    */
   public static Present of(
       Standing standing,
       Journal journal,
       Household household,
       Catalogue catalogue,
-      List<Promise> promises) {
+      List<Promise> promises,
+      boolean firm) {
     Map<String, Double> growth = new HashMap<>();
     Map<String, Double> shares = new HashMap<>();
     for (Crop crop : catalogue.all()) {
@@ -75,12 +80,13 @@ public record Present(
         new InHand(journal, household, catalogue, standing.today()).grams(),
         growth,
         shares,
-        promises);
+        promises,
+        firm);
   }
 
   /** The same with other grams in hand, edible grams by crop. */
   public Present withInHand(Map<String, Double> grams) {
-    return new Present(plants, otherPots, grams, growthFactors, usableShares, promises);
+    return new Present(plants, otherPots, grams, growthFactors, usableShares, promises, firm);
   }
 
   private static Optional<Plants> plants(

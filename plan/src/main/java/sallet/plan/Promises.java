@@ -18,11 +18,15 @@ import sallet.plan.linear.LinearProgramme;
  * </pre>
  */
 final class Promises {
-  /** Days for which sowings were promised. Judgement. */
-  static final int DAYS = 14;
+  /** Days for which sowings and moves were promised. Judgement. */
+  private static final int SOWING_DAYS = 14;
+
+  /** Days for which it was promised which plants end. Judgement. */
+  private static final int ENDING_DAYS = 7;
 
   private final Instance instance;
   private final Map<Batch, Integer> plants = new LinkedHashMap<>();
+  private final Map<Life.Skeleton, Integer> kept;
 
   /** A crop and the slot it is sown in. */
   record Batch(int crop, int slot) {
@@ -31,12 +35,16 @@ final class Promises {
     }
   }
 
-  Promises(Instance instance) {
+  /**
+   * @param courses all there are to choose from
+   */
+  Promises(Instance instance, List<Course> courses) {
     this.instance = instance;
+    this.kept = kept(courses);
     if (instance.promises().isEmpty()) {
       return;
     }
-    LocalDate until = instance.calendar().from().plusDays(DAYS);
+    LocalDate until = instance.calendar().from().plusDays(SOWING_DAYS);
     for (int k = 0; k < instance.sowable(); k++) {
       for (int i = 0; i < instance.calendar().slots().size(); i++) {
         if (instance.calendar().slot(i).isBefore(until)) {
@@ -60,14 +68,14 @@ final class Promises {
     plants.forEach(
         (batch, promised) -> {
           int row = programme.row(promised, promised);
-          programme.set(row, programme.column(Weights.CHANGE), -1);
-          programme.set(row, programme.column(Weights.CHANGE), 1);
+          programme.set(row, programme.column(instance.changePoints()), -1);
+          programme.set(row, programme.column(instance.changePoints()), 1);
           rows.put(batch, row);
         });
     return rows;
   }
 
-  /** Plants sown more or fewer than promised. */
+  /** Plants sown more or fewer than promised, and standing plants moved or ended otherwise. */
   int changes(Map<Life.Skeleton, Integer> counts) {
     Map<Batch, Integer> open = new HashMap<>(plants);
     counts.forEach(
@@ -76,11 +84,32 @@ final class Promises {
             open.computeIfPresent(Batch.of(s.course()), (batch, left) -> left - n);
           }
         });
-    return open.values().stream().mapToInt(Math::abs).sum();
+    int sown = open.values().stream().mapToInt(Math::abs).sum();
+    int standing = 0;
+    for (Life.Skeleton s : kept.keySet()) {
+      if (near(s)) {
+        standing += Math.abs(kept.getOrDefault(s, 0) - counts.getOrDefault(s, 0));
+      }
+    }
+    return sown + standing;
+  }
+
+  /** Whether plants that stand already are to be moved or ended in the coming days. */
+  private boolean near(Life.Skeleton s) {
+    TaskCalendar calendar = instance.calendar();
+    Course c = s.course();
+    return c.standing != Course.NEW
+        && (calendar.slot(s.endSlot()).isBefore(calendar.from().plusDays(ENDING_DAYS))
+            || (c.benchSlot > 0
+                && calendar.slot(c.benchSlot).isBefore(calendar.from().plusDays(SOWING_DAYS))));
   }
 
   /** The last plan's plants as far as they still can live like that. */
-  Map<Life.Skeleton, Integer> kept(List<Course> courses) {
+  Map<Life.Skeleton, Integer> kept() {
+    return kept;
+  }
+
+  private Map<Life.Skeleton, Integer> kept(List<Course> courses) {
     Map<Life.Skeleton, Integer> counts = new LinkedHashMap<>();
     FreePlaces free = new FreePlaces(instance);
     for (Present.Promise p : instance.promises()) {
@@ -102,7 +131,7 @@ final class Promises {
     boolean samePlants =
         c.standing == Course.NEW
             ? p.batch().isEmpty() && calendar.slot(c.sowSlot).equals(p.sown())
-            : instance.standing().get(c.standing).batch().equals(p.batch());
+            : isOneOf(instance.standing().get(c.standing), p);
     LocalDate toBench =
         c.standing == Course.NEW
             ? calendar.slot(c.benchSlot)
@@ -119,5 +148,10 @@ final class Promises {
     return ends.isEmpty()
         ? Optional.empty()
         : Optional.of(new Life.Skeleton(c, ends.get(ends.size() - 1), p.lifted()));
+  }
+
+  private static boolean isOneOf(StandingPlants plants, Present.Promise p) {
+    return plants.batch().equals(p.batch())
+        && (plants.pots().isEmpty() || plants.pots().contains(p.pot()));
   }
 }

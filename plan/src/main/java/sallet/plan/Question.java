@@ -46,7 +46,9 @@ final class Question {
             .min(Comparator.naturalOrder())
             .filter(day -> day.isBefore(request.from()))
             .orElse(request.from());
-    return surroundings(request.household(), first, calendar(request));
+    TaskCalendar calendar = calendar(request);
+    int before = (int) ChronoUnit.DAYS.between(first, calendar.from());
+    return surroundings(request.household(), first, before, before + calendar.days());
   }
 
   private static TaskCalendar calendar(Planner.Request request) {
@@ -59,7 +61,7 @@ final class Question {
   static Instance of(Planner.Request request, Surroundings places) {
     Household household = request.household();
     Present present = request.present();
-    Surroundings at = places.without(present.otherPots());
+    Surroundings at = places.without(takenPots(present, request.catalogue()));
     TaskCalendar calendar = calendar(request);
     List<Crop> sowable = crops(household.crops(), request.catalogue());
     List<Crop> crops =
@@ -82,10 +84,20 @@ final class Question {
         takenCells(present, calendar),
         names.stream().map(n -> present.inHandGrams().getOrDefault(n, 0.0)).toList(),
         present.promises(),
+        present.firm() ? Weights.FIRM_CHANGE : Weights.CHANGE,
         names.stream().map(n -> present.growthFactors().getOrDefault(n, VIGOUR)).toList(),
         request.margin(),
         0,
-        request.solver().usable());
+        request.solver());
+  }
+
+  /** Pots held by plants the plan knows nothing of or that have no growth model. */
+  private static List<String> takenPots(Present present, Catalogue catalogue) {
+    Stream<String> unknown =
+        present.plants().stream()
+            .filter(p -> catalogue.find(p.crop()).filter(Crop::plannable).isEmpty())
+            .flatMap(p -> p.pots().stream());
+    return Stream.concat(present.otherPots().stream(), unknown).toList();
   }
 
   private static Crop learned(Crop crop, Present present) {
@@ -116,15 +128,6 @@ final class Question {
    * Light, air and sites of the nursery and of up to three groups of pots.
    *
    * @param first first day whose light is wanted, not after the first of the plan
-   */
-  static Surroundings surroundings(Household household, LocalDate first, TaskCalendar calendar) {
-    int before = (int) ChronoUnit.DAYS.between(first, calendar.from());
-    return surroundings(household, first, before, before + calendar.days());
-  }
-
-  /**
-   * The same for days without a calendar.
-   *
    * @param before days before those by whose light pots are grouped
    * @param days all days
    */

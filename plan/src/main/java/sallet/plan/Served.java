@@ -51,7 +51,7 @@ record Served(
       List<BowlWeek.Kind> bowl = new ArrayList<>();
       double sum = 0;
       for (int k = 0; k < harvest.length; k++) {
-        sum += harvest[k][w];
+        sum += harvest[k][w] - (w == 0 ? instance.inHandGrams().get(k) : 0);
         double grams = eating.eatenGrams(k, w);
         if (grams >= TRACE_G) {
           bowl.add(new BowlWeek.Kind(instance.crops().get(k).name(), grams));

@@ -66,6 +66,11 @@ public record Sowing(
       return toBench.isAfter(toNursery);
     }
 
+    /** Whether no bowl needs these plants that stand already, from a plan's first day on. */
+    public boolean spare(LocalDate firstDay) {
+      return picks.isEmpty() && !lifted && end.equals(firstDay);
+    }
+
     /** Whether the plants are neither eaten nor cleared: they outlive the plan's last bowl. */
     public boolean outlivesPlan() {
       return !lifted && clearedGrams == 0;

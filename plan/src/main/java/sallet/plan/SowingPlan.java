@@ -12,8 +12,8 @@ import java.util.stream.Stream;
  * @param taskDays every date with hand work, in order
  * @param margin factor on demand the plan was made for
  * @param weeks one entry for each bowl day, in order
- * @param standing batches that stand already and what becomes of their plants; seeds and cells are
- *     those that still stand
+ * @param standing batches that stand already and what becomes of their plants; seeds and cells to
+ *     sow are 0
  * @param sowings new batches in order of date
  * @param picksNow what to take from which pot at the first bowl, when that is within a week
  * @param objective what the plan costs, in grams of missing salad times ten
@@ -72,23 +72,6 @@ public record SowingPlan(
         groups,
         marginals,
         notes);
-  }
-
-  /** The same plan with one more note. */
-  SowingPlan noting(String note) {
-    return new SowingPlan(
-        from,
-        taskDays,
-        margin,
-        weeks,
-        standing,
-        sowings,
-        picksNow,
-        objective,
-        solver,
-        groups,
-        marginals,
-        Stream.concat(notes.stream(), Stream.of(note)).toList());
   }
 
   /**

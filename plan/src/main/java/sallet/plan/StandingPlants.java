@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import sallet.crop.Crop;
 import sallet.crop.HarvestRule;
 import sallet.crop.LifeDays;
-import sallet.crop.PlaceDays;
+import sallet.crop.PlantDay;
 import sallet.crop.PlantParameters;
 import sallet.crop.PlantState;
 
@@ -24,7 +24,6 @@ import sallet.crop.PlantState;
  * @param emergence first day of growth, seen or expected
  * @param toNursery day they moved to the nursery, if they have
  * @param toBench day they moved to their pots, if they have
- * @param cells cells they took
  * @param pots names of their pots, one each once they are there; all of one group
  * @param group group of these pots, or -1
  * @param vigour factor on assimilation of these plants
@@ -42,7 +41,6 @@ record StandingPlants(
     LocalDate emergence,
     Optional<LocalDate> toNursery,
     Optional<LocalDate> toBench,
-    int cells,
     List<String> pots,
     int group,
     double vigour,
@@ -112,7 +110,6 @@ record StandingPlants(
         p.emergence(),
         p.toNursery(),
         p.toBench(),
-        p.cells(),
         pots,
         group,
         p.vigour(),
@@ -120,22 +117,23 @@ record StandingPlants(
         up ? from : p.emergence(),
         up,
         p.lastPick().map(day -> day.plusDays(PICK_REST_DAYS)).filter(from::isBefore).orElse(from),
-        up ? edibleGrams(state, grown, at, from, group) : 0);
+        up ? edibleGrams(p, grown, at, from, group) : 0);
   }
 
+  /** Edible grams in a pot, place or cell: dry matter as the growth model has it that day. */
   private static double edibleGrams(
-      PlantState state, Crop crop, Surroundings at, LocalDate day, int group) {
-    PlaceDays place = group < 0 ? at.nursery() : at.groups().get(group).days();
+      Present.Plants p, Crop crop, Surroundings at, LocalDate day, int group) {
     HarvestRule rule = crop.harvest().orElseThrow();
-    double dryShare =
-        LifeDays.day(
-                crop.growth().orElseThrow(),
-                1,
-                0,
-                place.dliMol(place.index(day)),
-                place.meanC(place.index(day)),
-                1)
-            .dryMatterShare();
-    return state.freshG(dryShare) * rule.plantsPerPot() * rule.edibleShare();
+    PlantDay[] days =
+        LifeDays.of(
+            crop.growth().orElseThrow(),
+            rule,
+            p.vigour(),
+            p.emergence(),
+            at.stays(p, group),
+            day.plusDays(1));
+    return p.state().freshG(days[days.length - 1].dryMatterShare())
+        * rule.plantsPerPot()
+        * rule.edibleShare();
   }
 }

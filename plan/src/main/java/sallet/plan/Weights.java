@@ -28,6 +28,9 @@ final class Weights {
   /** A plant sown more or fewer than the last plan promised for the coming two weeks. */
   static final double CHANGE = 10;
 
+  /** The same when nothing was recorded since: more than any plan can gain by it. */
+  static final double FIRM_CHANGE = 10_000;
+
   /** Points for the seeds of one pot's plants. */
   static double seeds(HarvestRule rule) {
     return SEED * seedsPerPot(rule);

@@ -56,7 +56,12 @@ record WholePlan(Map<Life.Skeleton, Integer> counts, PickMix.Result mix, double 
     Judge(Instance instance, List<LifeGraph> graphs) {
       this.instance = instance;
       graphs.forEach(g -> this.graphs.put(g.course, g));
-      this.promises = new Promises(instance);
+      this.promises = new Promises(instance, graphs.stream().map(g -> g.course).toList());
+    }
+
+    /** What the last plan promised. */
+    Promises promises() {
+      return promises;
     }
 
     /**
@@ -75,7 +80,7 @@ record WholePlan(Map<Life.Skeleton, Integer> counts, PickMix.Result mix, double 
     private double fixedPoints(Map<Life.Skeleton, Integer> counts) {
       FreePlaces free = new FreePlaces(instance);
       counts.forEach(free::take);
-      double points = Weights.CHANGE * promises.changes(counts);
+      double points = instance.changePoints() * promises.changes(counts);
       for (int s = 0; s < instance.standing().size(); s++) {
         points += free.standing(s) * instance.standing().get(s).discardPoints();
       }

@@ -26,6 +26,9 @@ final class WholePlants {
 
   private static final double HALF = 0.5;
 
+  /** Single plants are shifted so many times for each dive. */
+  private static final int SHIFTS_PER_DIVE = 20;
+
   /** New lives are looked for once in so many steps: each time costs the solver its last basis. */
   private static final int STEPS_PER_PRICING = 60;
 
@@ -58,11 +61,13 @@ final class WholePlants {
   private final Master master;
   private final Consumer<String> progress;
   private final RandomGenerator random;
+  private final Shifts shifts;
   private int dives;
 
   WholePlants(
       Instance instance,
       WholePlan.Judge judge,
+      List<Course> courses,
       Master master,
       RandomGenerator random,
       Consumer<String> progress) {
@@ -70,6 +75,7 @@ final class WholePlants {
     this.judge = judge;
     this.master = master;
     this.random = random;
+    this.shifts = new Shifts(instance, courses, random);
     this.progress = progress;
   }
 
@@ -95,8 +101,29 @@ final class WholePlants {
         best = found.get();
         tell(best);
       }
+      best = shifted(best, deadline);
     }
     return new Result(best, dives);
+  }
+
+  /** The best of a few plans in which single plants live a little differently. */
+  private WholePlan shifted(WholePlan plan, Deadline deadline) {
+    WholePlan best = plan;
+    for (int i = 0; i < SHIFTS_PER_DIVE && !deadline.over(); i++) {
+      int bowl = lossyBowl(best.mix().lossByBowl());
+      WholePlan base = best;
+      Optional<WholePlan> found =
+          shifts
+              .of(best.counts(), bowl)
+              .flatMap(counts -> judge.of(counts, base.mix().lives(), 0))
+              .filter(p -> p.value() < base.value() - 1e-6);
+      if (found.isPresent()) {
+        best = found.get();
+        best.mix().lives().forEach(master::add);
+        tell(best);
+      }
+    }
+    return best;
   }
 
   private void tell(WholePlan best) {

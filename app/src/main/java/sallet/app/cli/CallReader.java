@@ -4,7 +4,9 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import sallet.app.file.Fault;
 
 /** Reads option values; each that is wrong becomes one fault. */
@@ -61,6 +63,20 @@ final class CallReader {
       fault(option, "\"" + text + "\" is not a date; write year, month and day like 2027-07-03");
     }
     return Optional.empty();
+  }
+
+  /** One of a few names, in any case; the first when the text is wrong. */
+  <E extends Enum<E>> E oneOf(String option, String text, Class<E> names) {
+    List<E> all = List.of(names.getEnumConstants());
+    Optional<E> found = all.stream().filter(e -> e.name().equalsIgnoreCase(text)).findFirst();
+    if (found.isEmpty()) {
+      String known =
+          all.stream()
+              .map(e -> e.name().toLowerCase(Locale.ROOT))
+              .collect(Collectors.joining(" or "));
+      fault(option, "\"" + text + "\" is not known; write " + known);
+    }
+    return found.orElse(all.get(0));
   }
 
   private static String span(double min, double max) {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sallet.app.file.HouseholdFile;
+import sallet.app.file.UnknownCrop;
 import sallet.app.report.crop.CropFiles;
 import sallet.app.report.crop.CropJson;
 import sallet.app.report.crop.CropReport;
@@ -69,11 +70,7 @@ final class CropCommand extends HouseholdCommand {
   private static Optional<Crop> crop(CallReader call, Catalogue catalogue, String name) {
     Optional<Crop> found = catalogue.find(name);
     if (found.isEmpty()) {
-      List<String> near = catalogue.suggestions(name);
-      call.fault(
-          "--crop",
-          "\"%s\" is not a crop of the catalogue or your file%s"
-              .formatted(name, near.isEmpty() ? "" : " (did you mean \"" + near.get(0) + "\"?)"));
+      call.fault("--crop", UnknownCrop.sentence(catalogue, name));
     }
     return found;
   }

@@ -6,13 +6,13 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sallet.app.file.HouseholdFile;
-import sallet.app.report.FeedFiles;
-import sallet.app.report.FeedJson;
-import sallet.app.report.FeedText;
+import sallet.app.report.feed.FeedFiles;
+import sallet.app.report.feed.FeedJson;
+import sallet.app.report.feed.FeedReport;
+import sallet.app.report.feed.FeedText;
 import sallet.app.use.MixFeed;
 import sallet.feed.FeedFault;
 import sallet.feed.UnsafeDose;
-import sallet.feed.home.FeedSheet;
 import sallet.household.Household;
 
 /** {@code sallet feed}: what to weigh, what it makes, and what to add to a running reservoir. */
@@ -48,6 +48,19 @@ final class FeedCommand extends HouseholdCommand {
       description = "Mend what was measured, like \"pH 6.9\" or \"EC 1.1 mS/cm\".")
   private @Nullable String correct;
 
+  @Option(
+      names = "--weeks",
+      paramLabel = "N",
+      defaultValue = "0",
+      description = "Follow the running reservoir so many weeks, 1 to 26.")
+  private String weeks = "";
+
+  @Option(
+      names = "--explain",
+      paramLabel = "PATH",
+      description = "Tell how a number of the JSON comes about, like solution.ecMsCm.")
+  private @Nullable String explain;
+
   FeedCommand(Terminal terminal) {
     super(terminal);
   }
@@ -58,19 +71,25 @@ final class FeedCommand extends HouseholdCommand {
         Optional.ofNullable(mix).map(text -> call.number("--mix", text, 0.5, 10_000));
     Optional<Integer> factor =
         Optional.ofNullable(stock).map(text -> call.whole("--stock", text, 2, 400));
+    int followed = call.whole("--weeks", weeks, 0, 26);
     return good ->
         feed(
             good.household(),
             new MixFeed.Wish(
-                litres, factor, Optional.ofNullable(reading), Optional.ofNullable(correct)));
+                litres,
+                factor,
+                Optional.ofNullable(reading),
+                Optional.ofNullable(correct),
+                followed,
+                Optional.ofNullable(explain)));
   }
 
   private ExitStatus feed(Household household, MixFeed.Wish wish) {
     try {
-      FeedSheet sheet = MixFeed.of(household, wish);
+      FeedReport report = MixFeed.of(household, wish);
       return tell(
           new Report(
-              () -> FeedText.of(sheet), () -> FeedJson.of(sheet), () -> FeedFiles.of(sheet)));
+              () -> FeedText.of(report), () -> FeedJson.of(report), () -> FeedFiles.of(report)));
     } catch (FeedFault e) {
       return refuse(ExitStatus.WRONG_INPUT, e.sentences());
     } catch (UnsafeDose e) {

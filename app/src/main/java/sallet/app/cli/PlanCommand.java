@@ -102,8 +102,8 @@ final class PlanCommand extends HouseholdCommand {
       paramLabel = "NAME",
       defaultValue = "native",
       description =
-          "Who solves the linear programmes: native (fast) or java (slower, for every system)."
-              + " Default: ${DEFAULT-VALUE}.")
+          "Who solves the linear programmes: native (fast) or java (slower, nothing native is"
+              + " loaded). Default: ${DEFAULT-VALUE}.")
   private String solver = "";
 
   PlanCommand(Terminal terminal) {
@@ -117,12 +117,12 @@ final class PlanCommand extends HouseholdCommand {
         Optional.ofNullable(margin).map(m -> call.number("--margin", m, 0.5, 2));
     double time = call.number("--seconds", seconds, 1, 3600);
     int dives = call.whole("--effort", effort, 0, 10_000);
-    LinearSolver by = solver(call);
+    LinearSolver linear = call.oneOf("--solver", solver, LinearSolver.class);
     Optional<LocalDate> given = Optional.ofNullable(today).flatMap(t -> call.date("--today", t));
     Optional<LastPlan> last = Optional.ofNullable(lastPlan).flatMap(name -> lastPlan(call, name));
     return good -> {
       LocalDate from = given.orElseGet(() -> today(good.household(), "--today"));
-      MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives, by, whatIf);
+      MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives, linear, whatIf);
       if (journal == null) {
         return plan(good, wish, Optional.empty(), last);
       }
@@ -130,17 +130,6 @@ final class PlanCommand extends HouseholdCommand {
       return rows instanceof JournalFile.Good known
           ? plan(good, wish, known, last)
           : refuse(journal, ((JournalFile.Faulty) rows).faults());
-    };
-  }
-
-  private LinearSolver solver(CallReader call) {
-    return switch (solver) {
-      case "native" -> LinearSolver.NATIVE;
-      case "java" -> LinearSolver.JAVA;
-      default -> {
-        call.fault("--solver", "\"" + solver + "\" is no solver; choose native or java");
-        yield LinearSolver.NATIVE;
-      }
     };
   }
 

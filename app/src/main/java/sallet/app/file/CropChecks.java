@@ -87,12 +87,6 @@ final class CropChecks {
             + " is half of a crop's name: put a name with a comma in quotes, or leave the comma out";
       }
     }
-    List<String> near = catalogue.suggestions(word);
-    String meant =
-        near.isEmpty() ? "" : " (did you mean \"" + String.join("\" or \"", near) + "\"?)";
-    return Scalars.quoted(word)
-        + " is not in the catalogue of crops"
-        + meant
-        + "; docs/crops.md lists their names";
+    return UnknownCrop.sentence(catalogue, word);
   }
 }

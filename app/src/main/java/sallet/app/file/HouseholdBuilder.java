@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import sallet.crop.Assimilation;
 import sallet.crop.Servings;
 import sallet.household.Absence;
 import sallet.household.AirClimate;
@@ -69,6 +70,7 @@ final class HouseholdBuilder {
         new Reservoir(values.base("reservoir.volume")),
         new ShelfBuilder(values).shelf(),
         List.of(),
+        new WateringBuilder(values, bench).watering(),
         tariff());
   }
 
@@ -182,8 +184,8 @@ final class HouseholdBuilder {
         new AirClimate(
             values.monthly("room.air.day"),
             values.monthly("room.air.night"),
-            values.base("room.air.humidity"),
-            values.base("room.air.co2")),
+            values.monthly("room.air.humidity"),
+            Assimilation.roomCo2Ppm(values.base("room.air.co2"))),
         IntStream.range(0, values.count("room.windows"))
             .mapToObj(i -> window("room.windows[" + i + "].", width, depth))
             .toList(),

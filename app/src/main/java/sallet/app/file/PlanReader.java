@@ -50,7 +50,8 @@ public final class PlanReader {
       Map<String, Double> factors = new LinkedHashMap<>();
       root.path("learned")
           .forEach(l -> factors.put(l.path("crop").asText(), l.path("growthFactor").asDouble()));
-      return new LastPlan(date(root, "from"), groups, grams, factors);
+      return new LastPlan(
+          date(root, "from"), groups, grams, factors, root.path("basis").asText(""));
     } catch (JsonProcessingException | DateTimeParseException e) {
       throw new Unreadable("it is no plan; give a file that sallet plan --json printed");
     } catch (NoSuchFileException e) {
@@ -64,6 +65,9 @@ public final class PlanReader {
 
   private static void addGroups(List<LastPlan.Group> groups, JsonNode sowing, boolean standing) {
     for (JsonNode course : sowing.path("courses")) {
+      if (course.path("picks").isEmpty()) {
+        continue; // A spare plant: nothing was promised of it.
+      }
       groups.add(
           new LastPlan.Group(
               sowing.path("batch").asText(),

@@ -25,6 +25,24 @@ final class ShelfBuilder {
           "alkalinity",
           "hardness");
 
+  /** Keys of concentrations wanted otherwise than published. */
+  static final List<String> WANTED =
+      List.of(
+          "nitrogen",
+          "ammonium",
+          "phosphorus",
+          "potassium",
+          "calcium",
+          "magnesium",
+          "sulfur",
+          "silicon",
+          "iron",
+          "manganese",
+          "zinc",
+          "copper",
+          "boron",
+          "molybdenum");
+
   private final Values values;
 
   ShelfBuilder(Values values) {
@@ -37,26 +55,79 @@ final class ShelfBuilder {
       items.add(item("feed.shelf[" + i + "]."));
     }
     return new FeedShelf(
-        values.word("feed.target"),
-        text("feed.ec"),
+        new FeedShelf.Goal(
+            values.word("feed.target"), texts("feed.wanted", WANTED), text("feed.ec")),
         values.word("feed.scale"),
         values.base("feed.coldest"),
-        water(),
+        water("feed.water"),
+        second(),
         items,
-        values.word("feed.acid"),
-        values.base("feed.acidStrength"));
+        new FeedShelf.Acid(
+            values.word("feed.acid"), values.base("feed.acidStrength"), text("feed.acidDensity")),
+        meter(),
+        running());
   }
 
-  private FeedShelf.Water water() {
-    Map<String, String> entries = new LinkedHashMap<>();
-    for (String name : ANALYSIS) {
-      text("feed.water." + name).ifPresent(figure -> entries.put(name, figure));
-    }
+  private FeedShelf.Water water(String at) {
     Optional<Double> ph =
-        values.written("feed.water.ph")
-            ? Optional.of(values.number("feed.water.ph"))
+        values.written(at + ".ph") ? Optional.of(values.number(at + ".ph")) : Optional.empty();
+    return new FeedShelf.Water(
+        values.word(at + ".kind"), texts(at, ANALYSIS), ph, text(at + ".ec"));
+  }
+
+  private Optional<FeedShelf.Second> second() {
+    if (!values.written("feed.secondWater")) {
+      return Optional.empty();
+    }
+    Optional<Double> share =
+        values.written("feed.secondWaterShare")
+            ? Optional.of(values.share("feed.secondWaterShare"))
             : Optional.empty();
-    return new FeedShelf.Water(values.word("feed.water.kind"), entries, ph, text("feed.water.ec"));
+    return Optional.of(new FeedShelf.Second(water("feed.secondWater"), share));
+  }
+
+  private FeedShelf.Meter meter() {
+    String at = "feed.meter.";
+    List<FeedShelf.Fresh> fresh = new ArrayList<>();
+    for (int i = 0; i < values.count(at + "fresh"); i++) {
+      String one = at + "fresh[" + i + "].";
+      fresh.add(new FeedShelf.Fresh(words(one + "computed"), words(one + "read")));
+    }
+    Optional<FeedShelf.Standard> standard =
+        values.written(at + "standard")
+            ? Optional.of(
+                new FeedShelf.Standard(
+                    values.word(at + "standard.strength"),
+                    values.base(at + "standard.temperature"),
+                    words(at + "standard.read")))
+            : Optional.empty();
+    return new FeedShelf.Meter(
+        text(at + "ppmFactor"), values.base(at + "reference"), standard, fresh);
+  }
+
+  private FeedShelf.Running running() {
+    Optional<Double> drunk =
+        values.written("feed.running.drunk")
+            ? Optional.of(values.base("feed.running.drunk"))
+            : Optional.empty();
+    return new FeedShelf.Running(
+        values.word("feed.running.plants"),
+        drunk,
+        values.base("feed.running.evaporated"),
+        values.word("feed.running.topUp"));
+  }
+
+  private Map<String, String> texts(String at, List<String> names) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (String name : names) {
+      text(at + "." + name).ifPresent(figure -> texts.put(name, figure));
+    }
+    return texts;
+  }
+
+  /** A required text; blank when it is missing or faulty, which is told elsewhere. */
+  private String words(String path) {
+    return text(path).orElse("");
   }
 
   private FeedShelf.Item item(String at) {

@@ -1,6 +1,7 @@
 package sallet.app.file;
 
 import sallet.feed.FeedFault;
+import sallet.feed.home.HomeMeter;
 import sallet.feed.home.HomeShelf;
 import sallet.household.FeedShelf;
 
@@ -17,15 +18,28 @@ final class ShelfChecks {
   }
 
   void check() {
-    attempt("feed.target", () -> HomeShelf.target(shelf));
+    attempt("feed.target", () -> HomeShelf.published(shelf));
+    if (values.sound("feed.target")) {
+      attempt("feed.wanted", () -> HomeShelf.target(shelf));
+    }
     attempt("feed.ec", () -> HomeShelf.ecMsCm(shelf));
     attempt("feed.scale", () -> HomeShelf.scale(shelf));
-    attempt("feed.acidStrength", () -> HomeShelf.acid(shelf).molarity(shelf.acidPercent()));
-    attempt("feed.water", () -> HomeShelf.water(shelf));
+    attempt(
+        shelf.acid().density().isPresent() ? "feed.acidDensity" : "feed.acidStrength",
+        () -> HomeShelf.acid(shelf));
+    attempt("feed.water", () -> HomeShelf.water(shelf.water()));
+    shelf
+        .second()
+        .ifPresent(second -> attempt("feed.secondWater", () -> HomeShelf.water(second.water())));
+    attempt("feed.meter", this::meter);
     for (int i = 0; i < shelf.shelf().size(); i++) {
       FeedShelf.Item item = shelf.shelf().get(i);
       attempt("feed.shelf[" + i + "]", () -> HomeShelf.bag(item));
     }
+  }
+
+  private void meter() {
+    new HomeMeter(shelf.meter()).check();
   }
 
   private void attempt(String path, Runnable reading) {

@@ -191,10 +191,10 @@ final class BenchMap {
   }
 
   private void lamp(Lamp lamp) {
-    double left = Math.max(0, lamp.xM() - lamp.lengthM() / 2 - bench.xM());
-    double right = Math.min(bench.widthM(), lamp.xM() + lamp.lengthM() / 2 - bench.xM());
-    double low = Math.max(0, lamp.yM() - lamp.widthM() / 2 - bench.yM());
-    double high = Math.min(bench.depthM(), lamp.yM() + lamp.widthM() / 2 - bench.yM());
+    double left = Math.max(0, lamp.xM() - lamp.eastwardM() / 2 - bench.xM());
+    double right = Math.min(bench.widthM(), lamp.xM() + lamp.eastwardM() / 2 - bench.xM());
+    double low = Math.max(0, lamp.yM() - lamp.northwardM() / 2 - bench.yM());
+    double high = Math.min(bench.depthM(), lamp.yM() + lamp.northwardM() / 2 - bench.yM());
     if (right > left && high > low) {
       svg.empty(
           "rect",

@@ -64,19 +64,12 @@ final class BowlChart {
   }
 
   private void gramLines() {
-    double step = gridStep(topGrams);
+    double step = Svg.gridStep(topGrams);
     for (double grams = 0; grams <= topGrams; grams += step) {
       double right = width(weeks.size()) - 10;
       svg.empty("line", "x1", LEFT, "x2", right, "y1", y(grams), "y2", y(grams), "class", "rule");
       Svg.text(svg, LEFT - 6, y(grams) + 4, "end small", Words.grams(grams));
     }
-  }
-
-  /** 1, 2 or 5 times a power of ten, four to nine lines. */
-  static double gridStep(double top) {
-    double power = Math.pow(10, Math.floor(Math.log10(top / 4)));
-    double lead = top / 4 / power;
-    return power * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
   }
 
   private void bar(int i, BowlWeek week) {

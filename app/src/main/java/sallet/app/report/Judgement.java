@@ -6,6 +6,7 @@ import sallet.crop.HarvestRule;
 import sallet.crop.SeedCount;
 import sallet.crop.SeedLot;
 import sallet.household.Bench;
+import sallet.learn.LearnedFactor;
 
 /** What in a plan is judgement, common practice or a default, and not measured. */
 final class Judgement {
@@ -19,8 +20,8 @@ final class Judgement {
                 .formatted(Words.percent(report.plan().margin()))
             + " want. The margin is judgement; change it with your own experience.");
     lines.add(
-        "Growth comes from a daily model of one plant in the light and warmth of its place. Nothing"
-            + " has been learned from your own bench yet: weigh a few plants and write it down.");
+        "Growth comes from a daily model of one plant in the light and warmth of its place. "
+            + learned(report));
     lines.add(
         ("Outer leaves are picked once a week from %d days after emergence (common practice), from"
                 + " plants of at least %s (judgement), at most %s of the leaf at a time (common"
@@ -38,6 +39,19 @@ final class Judgement {
             .formatted(Math.round(Bench.CANOPY_ABOVE_POT_M * 100)));
     lines.add("The minutes beside tasks are judgement.");
     return List.copyOf(lines);
+  }
+
+  private static String learned(PlanReport report) {
+    int readings =
+        report.answer().standing().stream()
+            .flatMap(s -> s.learned().growth().values().stream())
+            .mapToInt(LearnedFactor::readings)
+            .sum();
+    return readings == 0
+        ? "Nothing has been learned from your own bench yet: weigh a few plants and write it down."
+        : "Your own journal has corrected it by "
+            + Words.count(readings, "reading")
+            + "; sallet journal tells how.";
   }
 
   /**

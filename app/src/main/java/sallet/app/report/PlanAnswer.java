@@ -11,12 +11,14 @@ import sallet.plan.WhatIf;
  *
  * @param plan the plan
  * @param standing what stands on its first day and what was learned; empty without a journal
+ * @param basis fingerprint of the household and the journal it was made from
  * @param changes sentences on what differs from the last plan, and why
  * @param bottlenecks what changes to the household would bring, most first; empty unless asked
  */
 public record PlanAnswer(
     SowingPlan plan,
     Optional<Standing> standing,
+    String basis,
     List<String> changes,
     List<WhatIf.Bottleneck> bottlenecks) {
   public PlanAnswer {
@@ -26,6 +28,6 @@ public record PlanAnswer(
 
   /** A plan from an empty bench, with nothing beside it. */
   public static PlanAnswer of(SowingPlan plan) {
-    return new PlanAnswer(plan, Optional.empty(), List.of(), List.of());
+    return new PlanAnswer(plan, Optional.empty(), "", List.of(), List.of());
   }
 }

@@ -36,6 +36,7 @@ public final class PlanJson {
     root.put("from", plan.from().toString());
     plan.taskDays().forEach(day -> array(root, "taskDays").add(day.toString()));
     root.put("margin", plan.margin());
+    root.put("basis", answer.basis());
     plan.weeks().forEach(week -> array(root, "weeks").add(week(week)));
     plan.sowings().forEach(sowing -> array(root, "sowings").add(sowing(sowing)));
     answer.standing().ifPresent(s -> StandingJson.addTo(root, s));

@@ -85,6 +85,9 @@ public final class PlanPage {
       page.element("p", "Nothing to do in these two weeks.");
     }
     days.forEach(this::dayList);
+    if (!report.seeds().isEmpty()) {
+      page.element("p", "Seeds for the whole plan: " + String.join(", ", report.seeds()) + ".");
+    }
     page.add(caution(Caution.FOOD));
     page.closeLine();
   }
@@ -95,12 +98,15 @@ public final class PlanPage {
     page.element("span", "about %d min".formatted(Tasks.minutes(tasks)), "class", "quiet");
     page.closeLine();
     page.open("ul", "class", "checklist");
-    for (Task task : tasks) {
-      page.open("li").open("label");
-      page.empty("input", "type", "checkbox");
-      page.element("span", task.text());
-      page.close().closeLine();
-    }
+    tasks.forEach(task -> tick(task.text()));
+    report.fridge(day).ifPresent(this::tick);
+    page.close().closeLine();
+  }
+
+  private void tick(String text) {
+    page.open("li").open("label");
+    page.empty("input", "type", "checkbox");
+    page.element("span", text);
     page.close().closeLine();
   }
 
@@ -245,10 +251,7 @@ public final class PlanPage {
     section("limits", "What limits the bowl");
     sentences(Found.limits(report));
     page.closeLine();
-    titled(
-        "what-if",
-        "What if",
-        report.answer().bottlenecks().stream().map(PlanWords::bottleneck).toList());
+    titled("what-if", "What if", PlanWords.bottlenecks(report.answer().bottlenecks()));
     titled("notes", "Good to know", report.plan().notes());
   }
 

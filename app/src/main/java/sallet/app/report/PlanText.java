@@ -77,8 +77,7 @@ public final class PlanText {
   }
 
   private void bottlenecks() {
-    sentences(
-        "WHAT IF", report.answer().bottlenecks().stream().map(PlanWords::bottleneck).toList());
+    sentences("WHAT IF", PlanWords.bottlenecks(report.answer().bottlenecks()));
   }
 
   private void tasks() {
@@ -95,8 +94,13 @@ public final class PlanText {
         (day, tasks) -> {
           line("%s, about %d min".formatted(Words.day(day), Tasks.minutes(tasks)));
           tasks.forEach(task -> wrapped("  [ ] ", task.text()));
+          report.fridge(day).ifPresent(text -> wrapped("  [ ] ", text));
         });
     later(days);
+    List<String> seeds = report.seeds();
+    if (!seeds.isEmpty()) {
+      paragraph("Seeds for the whole plan: " + String.join(", ", seeds) + ".");
+    }
   }
 
   private void later(SortedMap<LocalDate, List<Task>> told) {

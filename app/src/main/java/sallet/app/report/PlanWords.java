@@ -1,5 +1,7 @@
 package sallet.app.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import sallet.plan.SowingPlan.PickNow;
 import sallet.plan.WhatIf.Bottleneck;
@@ -24,22 +26,32 @@ final class PlanWords {
             pick.why());
   }
 
-  /** What a change to the household would bring. */
-  static String bottleneck(Bottleneck b) {
-    double grams = b.gramsPerWeek();
-    String brings =
-        Math.abs(grams) < SMALL_GRAMS
-            ? "next to nothing"
-            : String.format(
+  /** What changes to the household would bring; those that bring nothing in one sentence. */
+  static List<String> bottlenecks(List<Bottleneck> all) {
+    List<String> told = new ArrayList<>();
+    List<String> nothing = new ArrayList<>();
+    for (Bottleneck b : all) {
+      double grams = b.gramsPerWeek();
+      if (Math.abs(grams) < SMALL_GRAMS) {
+        nothing.add(b.change());
+      } else {
+        told.add(
+            String.format(
                 Locale.ROOT,
-                "%s %.1f g of bowl a week",
+                "%s: %s %.1f g of bowl a week.",
+                capital(b.change()),
                 grams > 0 ? "brings" : "costs",
-                Math.abs(grams));
-    return b.change().substring(0, 1).toUpperCase(Locale.ROOT)
-        + b.change().substring(1)
-        + ": "
-        + brings
-        + ".";
+                Math.abs(grams)));
+      }
+    }
+    if (!nothing.isEmpty()) {
+      told.add("Next to nothing either way: " + String.join("; ", nothing) + ".");
+    }
+    return told;
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** Grams a week not worth a number. */

@@ -60,4 +60,11 @@ public final class Svg {
         "chip");
     text(svg, x, y + 4, "middle letters", letters);
   }
+
+  /** 1, 2 or 5 times a power of ten, four to nine lines up to the top. */
+  public static double gridStep(double top) {
+    double power = Math.pow(10, Math.floor(Math.log10(top / 4)));
+    double lead = top / 4 / power;
+    return power * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
+  }
 }

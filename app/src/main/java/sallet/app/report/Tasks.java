@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import sallet.plan.Sowing;
@@ -48,9 +49,15 @@ public final class Tasks {
       sow(sowing);
     }
     for (Sowing sowing : plan.batches()) {
-      moveToNursery(sowing);
-      moveToPots(sowing);
-      sowing.courses().forEach(course -> harvest(sowing, course));
+      List<Course> needed = sowing.courses().stream().filter(c -> !c.spare(plan.from())).toList();
+      moveToNursery(sowing, needed);
+      moveToPots(sowing, needed);
+      needed.forEach(course -> harvest(sowing, course));
+    }
+    for (Sowing sowing : plan.standing()) {
+      sowing.courses().stream()
+          .filter(c -> c.spare(plan.from()))
+          .forEach(c -> spare(plan.from(), sowing, c));
     }
     steps.removeIf(step -> step.task().date().isBefore(plan.from()));
   }
@@ -107,10 +114,10 @@ public final class Tasks {
             Minutes.sowing(s.cells())));
   }
 
-  private void moveToNursery(Sowing s) {
+  private void moveToNursery(Sowing s, List<Course> courses) {
     Map<LocalDate, Integer> plants = new LinkedHashMap<>();
-    s.courses().stream()
-        .filter(c -> c.throughNursery() && !c.pots().isEmpty())
+    courses.stream()
+        .filter(Course::throughNursery)
         .forEach(c -> plants.merge(c.toNursery(), c.plants(), Integer::sum));
     plants.forEach(
         (date, count) -> {
@@ -137,11 +144,9 @@ public final class Tasks {
     return count == 1 ? "strongest " + one : count + " strongest " + one + "s";
   }
 
-  private void moveToPots(Sowing s) {
+  private void moveToPots(Sowing s, List<Course> all) {
     Map<LocalDate, List<Course>> moves = new LinkedHashMap<>();
-    s.courses().stream()
-        .filter(c -> !c.pots().isEmpty())
-        .forEach(c -> moves.computeIfAbsent(c.toBench(), d -> new ArrayList<>()).add(c));
+    all.forEach(c -> moves.computeIfAbsent(c.toBench(), d -> new ArrayList<>()).add(c));
     moves.forEach(
         (date, courses) -> {
           int count = courses.stream().mapToInt(Course::plants).sum();
@@ -213,14 +218,10 @@ public final class Tasks {
     double grams = gramsPerPlant * c.plants();
     String pots = Words.list(c.pots());
     String start =
-        c.pots().isEmpty()
-            ? "Throw away %s of %s that the plan has no pot for"
-                .formatted(Words.count(c.plants(), "seedling"), Words.spoken(s.crop()))
-            : c.lifted()
-                ? "Lift %s (%s, about %s)"
-                    .formatted(pots, Words.spoken(s.crop()), Words.grams(grams))
-                : "Clear %s (%s, no bowl needs it%s)"
-                    .formatted(pots, Words.spoken(s.crop()), thrownAway(c));
+        c.lifted()
+            ? "Lift %s (%s, about %s)".formatted(pots, Words.spoken(s.crop()), Words.grams(grams))
+            : "Clear %s (%s, no longer needed%s)"
+                .formatted(pots, Words.spoken(s.crop()), thrownAway(c));
     add(
         LEAVE_POT,
         new Task(
@@ -233,6 +234,54 @@ public final class Tasks {
             grams,
             start + next(c),
             Minutes.lifting(c.plants())));
+  }
+
+  /**
+   * Plants no bowl needs: on the bench they stand on as a reserve until another plant moves into
+   * their pot; seedlings are thrown away.
+   */
+  private void spare(LocalDate firstDay, Sowing s, Course c) {
+    if (c.pots().isEmpty()) {
+      String text =
+          "Throw away %s of %s that no pot is planned for (batch %s)."
+              .formatted(Words.count(c.plants(), "seedling"), Words.spoken(s.crop()), s.batch());
+      clear(firstDay, s, c.plants(), "", text);
+    }
+    for (String pot : c.pots()) {
+      Optional<LocalDate> wanted =
+          cropMovingIn.entrySet().stream()
+              .filter(day -> day.getValue().containsKey(pot) && !day.getKey().isBefore(firstDay))
+              .map(Map.Entry::getKey)
+              .min(Comparator.naturalOrder());
+      wanted.ifPresent(
+          day ->
+              clear(
+                  day,
+                  s,
+                  1,
+                  pot,
+                  "Clear %s (%s, a reserve no bowl needed; eat what you can) for %s."
+                      .formatted(
+                          pot,
+                          Words.spoken(s.crop()),
+                          Words.spoken(
+                              cropMovingIn.getOrDefault(day, Map.of()).getOrDefault(pot, "")))));
+    }
+  }
+
+  private void clear(LocalDate day, Sowing s, int plants, String place, String text) {
+    add(
+        LEAVE_POT,
+        new Task(
+            day,
+            Task.Event.CLEAR,
+            s.batch(),
+            s.crop(),
+            plants,
+            place,
+            0,
+            text,
+            Minutes.lifting(plants)));
   }
 
   private static String thrownAway(Course c) {

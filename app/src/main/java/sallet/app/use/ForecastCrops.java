@@ -22,7 +22,6 @@ import sallet.crop.Stay;
 import sallet.crop.TomatoPlan;
 import sallet.crop.forecast.DaysToMass;
 import sallet.crop.forecast.GrowingRoom;
-import sallet.crop.forecast.GrowthForecast;
 import sallet.crop.forecast.RoomVerdict;
 import sallet.crop.forecast.Skies;
 import sallet.crop.forecast.Spread;
@@ -87,14 +86,17 @@ public final class ForecastCrops {
         forecast.spot(
             chosen, pot.isPresent() ? "as you asked" : "the pot of middle light on your bench");
     GrowingRoom room = forecast.room(chosen, SKIES);
+    List<RoomVerdict> verdicts =
+        RoomVerdict.ofAll(crop.map(List::of).orElseGet(crops::all), sown, room, Spread.PRIOR);
     return new CropReport(
         sown,
         spot,
         forecast.damp(crops.all().get(0), room),
-        crop.isPresent()
-            ? List.of(RoomVerdict.of(crop.get(), sown, room, Spread.PRIOR))
-            : RoomVerdict.ofAll(crops.all(), sown, room, Spread.PRIOR),
-        crop.map(c -> forecast.detail(c, room, pot.isPresent() ? List.of(chosen) : byLight)));
+        verdicts,
+        crop.map(
+            c ->
+                forecast.detail(
+                    verdicts.get(0), room, pot.isPresent() ? List.of(chosen) : byLight)));
   }
 
   private static int oldest(Catalogue crops) {
@@ -148,12 +150,11 @@ public final class ForecastCrops {
             room.southern()));
   }
 
-  private Detail detail(Crop crop, GrowingRoom room, List<Integer> byLight) {
+  private Detail detail(RoomVerdict verdict, GrowingRoom room, List<Integer> byLight) {
+    Crop crop = verdict.crop();
     return new Detail(
         crop,
-        crop.plannable()
-            ? Optional.of(GrowthForecast.of(crop, sown, room, Spread.PRIOR))
-            : Optional.empty(),
+        verdict.forecast(),
         crop.style() == HarvestStyle.FRUIT
             ? Optional.of(
                 TomatoPlan.of(

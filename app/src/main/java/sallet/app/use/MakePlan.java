@@ -20,8 +20,8 @@ import sallet.plan.Present;
 import sallet.plan.Sowing;
 import sallet.plan.SowingPlan;
 import sallet.plan.WhatIf;
-import sallet.plan.rehearse.Luck;
 import sallet.plan.linear.LinearSolver;
+import sallet.plan.rehearse.Luck;
 
 /** What do I sow, move, pick and lift so that the bowl is full every week from now on? */
 public final class MakePlan {
@@ -80,6 +80,9 @@ public final class MakePlan {
         standing
             .map(Stock::standing)
             .orElseGet(() -> Standing.of(Journal.EMPTY, catalogue, household, wish.from()));
+    String basis =
+        Integer.toHexString(household.toString().hashCode())
+            + standing.map(s -> "-" + s.journal().until(wish.from()).fingerprint()).orElse("");
     Present present =
         standing.isEmpty() && last.isEmpty()
             ? Present.NOTHING
@@ -88,7 +91,8 @@ public final class MakePlan {
                 standing.map(Stock::journal).orElse(Journal.EMPTY),
                 household,
                 catalogue,
-                last.map(l -> l.promises(now)).orElse(List.of()));
+                last.map(l -> l.promises(now)).orElse(List.of()),
+                last.filter(l -> l.basis().equals(basis)).isPresent());
     Planner.Request request =
         new Planner.Request(
             household,
@@ -106,6 +110,7 @@ public final class MakePlan {
     return new PlanAnswer(
         Luck.told(plan, household, catalogue, present, now.learned()),
         standing.map(Stock::standing),
+        basis,
         last.map(l -> Changes.of(plan, l, now)).orElse(List.of()),
         wish.whatIf() ? whatIf(request, plan, wish, progress, cancelled) : List.of());
   }

@@ -137,7 +137,7 @@ class CropCallTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "--crop=mizunna | --crop: \"mizunna\" is not a crop of the catalogue or your file (did you mean \"mizuna\"?)",
+        "--crop=mizunna | --crop: \"mizunna\" is not in the catalogue of crops (did you mean \"mizuna\"?); docs/crops.md lists their names",
         "--place=Z9 | --place: \"Z9\" is no pot of your bench; the first is A1, the last B3",
         "--sow=1.12.2026 | --sow: \"1.12.2026\" is not a date; write year, month and day like 2027-07-03"
       })
@@ -155,6 +155,84 @@ class CropCallTest {
         new ObjectMapper()
             .readTree(Call.of("crop", changed.toString(), "--sow", "2026-12-01", "--json").out());
     assertThat(json.path("crops")).hasSize(24);
+  }
+
+  /**
+   * Every drawing of the page says in words what it shows; every crop of the file has its place.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"", "--crop=window greens", "--crop=dwarf tomato", "--crop=cress"})
+  void writesAPage(String option) throws IOException {
+    Path out = folder.resolve("out");
+    Call call =
+        option.isEmpty() ? call("--out", out.toString()) : call("--out", out.toString(), option);
+    assertThat(call.status()).as(call.err()).isZero();
+    assertThat(out.resolve("crop.json")).exists();
+    assertThat(Files.readString(out.resolve("crop.txt"))).isEqualTo(call.out());
+    String page = Files.readString(out.resolve("crop.html"));
+    int drawings = page.split("role=\"img\"", -1).length - 1;
+    assertThat(drawings).isEqualTo(option.isEmpty() ? 19 : option.contains("greens") ? 1 : 0);
+    assertThat(page.split("<desc", -1)).hasSize(drawings + 1);
+    assertThat(page)
+        .doesNotContain("Infinity", "NaN", "<script", "<link", "src=", "href=")
+        .contains("Wash hands and knife");
+    if (option.isEmpty()) {
+      assertThat(page).contains("Window greens", "Garden cress", "Grows well here");
+    }
+  }
+
+  @Test
+  void theDrawingSaysWhatTheTableSays() throws IOException {
+    Path out = folder.resolve("out");
+    Call call = call("--out", out.toString(), "--crop", "mizuna");
+    String page = Files.readString(out.resolve("crop.html"));
+    JsonNode detail =
+        new ObjectMapper().readTree(call("--crop", "mizuna", "--json").out()).path("detail");
+    JsonNode takes = detail.path("forecast").path("harvests");
+    assertThat(page.split("<circle", -1)).hasSize(takes.size());
+    long first = Math.round(takes.get(0).path("edibleGrams").path("median").asDouble());
+    assertThat(page).contains("<td class=\"number\">" + first + "\u00a0g</td>");
+    assertThat(call.out()).contains("goes: ", "first harvest", "Also called Japanese");
+  }
+
+  @Test
+  void aRelativeIsNamedForAPlantTheCatalogueLacks() throws IOException {
+    assertThat(call("--crop", "tatsoi").err()).contains("it is grown most like pak choi");
+    assertThat(call("--crop", "cilantro").out()).contains("CORIANDER");
+  }
+
+  /** An own crop that bolts at half the sum on shorter days leaves the bench earlier. */
+  @Test
+  void ownTemperaturesAndBoltingAreUsed() throws IOException {
+    String own =
+        "{name: window greens, like: mizuna, germination: {coldest: 15 °C, bestFrom: 24 °C, bestTo: 28 °C,"
+            + " warmest: 40 °C}, bolting: {sum: 300, day: 10 h}}";
+    Path changed = file(SMALL.replaceAll("\\{name: window greens.*}", own));
+    JsonNode mine = detail(changed, "window greens");
+    JsonNode theirs = detail(changed, "mizuna");
+    assertThat(mine.path("stages").path("lastDay").asText())
+        .isLessThan(theirs.path("stages").path("lastDay").asText());
+    assertThat(mine.path("seed").path("advice").asText()).contains("Aim at 24 to 28 °C");
+    assertThat(mine.path("seed").path("medianDays").asDouble())
+        .isGreaterThan(theirs.path("seed").path("medianDays").asDouble());
+  }
+
+  private static JsonNode detail(Path file, String crop) throws IOException {
+    Call call = Call.of("crop", file.toString(), "--sow", "2026-12-01", "--crop", crop, "--json");
+    return new ObjectMapper().readTree(call.out()).path("detail").path("forecast");
+  }
+
+  /** The own crop that docs/crops.md shows can be written so. */
+  @Test
+  void theOwnCropOfThePageIsUnderstood() throws IOException {
+    String page = Files.readString(Path.of("..", "docs", "crops.md"));
+    String own = page.split("```yaml\n", 2)[1].split("```", 2)[0];
+    String place = SMALL.substring(0, SMALL.indexOf("crops:"));
+    Call call =
+        Call.of(
+            "crop", file(place + own).toString(), "--sow", "2026-12-01", "--crop=window greens");
+    assertThat(call.err()).isEmpty();
+    assertThat(call.out()).contains("WINDOW GREENS");
   }
 
   @Test

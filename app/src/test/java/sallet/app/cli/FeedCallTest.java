@@ -1,6 +1,7 @@
 package sallet.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -28,6 +29,24 @@ class FeedCallTest {
         water: {kind: tap, ph: 7.8, calcium: 52 mg/L, magnesium: 0.3 mmol/L, sodium: 18 mg/L,
                 chloride: 28 mg/L, sulfate: 29 mg/L, alkalinity: 7.3 °dH}
         shelf: [{salt: KNO3}, {salt: cands}, {salt: MgSO4.7H2O, left: 500 g}, {salt: mkp}]
+      """;
+
+  private static final String BLEND =
+      """
+      place: {latitude: 52.5, longitude: 13.4, timeZone: Europe/Berlin}
+      feed:
+        ec: 1.3 mS/cm
+        wanted: {calcium: 100 mg/L}
+        water: {kind: tap, ph: 7.8, calcium: 110 mg/L, magnesium: 14 mg/L, sodium: 38 mg/L,
+                chloride: 60 mg/L, sulfate: 60 mg/L, alkalinity: 14 °dH}
+        secondWater: {kind: rain}
+        acidDensity: 1.05 g/mL
+        meter:
+          ppmFactor: 0.5
+          reference: 20 °C
+          standard: {temperature: 21 °C, read: 1.38 mS/cm}
+          fresh: [{computed: 1.31 mS/cm, read: 600 ppm}, {computed: 1.30 mS/cm, read: 590 ppm}]
+        running: {drunk: 2 L, evaporated: 0.3 L, topUp: hold EC}
       """;
 
   @TempDir private Path folder = Path.of(".");
@@ -75,6 +94,81 @@ class FeedCallTest {
     assertThat(grams).isBetween(0.97 * expected, 1.03 * expected);
   }
 
+  private Path blend() throws IOException {
+    return Files.writeString(folder.resolve("blend.yaml"), BLEND);
+  }
+
+  @Test
+  void blendReservoirAndMeterReachTheSheet() throws IOException {
+    Call call =
+        Call.of(
+            "feed",
+            blend().toString(),
+            "--weeks",
+            "5",
+            "--reading",
+            "640 ppm",
+            "--out",
+            folder.toString());
+    assertThat(call.status()).as(call.err()).isZero();
+    assertThat(call.out())
+        .contains(
+            "WHICH SHARE OF RAIN WATER", "THE RESERVOIR WEEK BY WEEK", "Week 5: pour in 16.1 L")
+        .contains(
+            "Renew the solution at the end of week", "your meter shows", "Your meter: readings")
+        .contains("ppm scale 0.5 (NaCl)")
+        .doesNotContain("ppm scale 0.7 (");
+    assertThat(call.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(80));
+    assertThat(Files.readString(folder.resolve("feed.html")))
+        .contains("Misfit by share of rain water", "The reservoir week by week");
+  }
+
+  /** Each number that can be explained is one of the steps that explain it. */
+  @Test
+  void anExplanationEndsInTheNumberOfTheJson() throws IOException {
+    for (String path :
+        new String[] {
+          "solution.ecMsCm",
+          "solution.meterShowsMsCm",
+          "solution.ph",
+          "solution.osmoticKPa",
+          "solution.bufferMeqPerPh",
+          "solution.saturationIndex.gypsum",
+          "water.alkalinityMeqL",
+          "water.ecMsCm",
+          "doses[0].amount",
+          "nutrients[3].reachedMgL",
+          "acid.millilitres",
+          "settling.millilitres",
+          "correction.dose.millilitres",
+          "target.strength",
+          "blend.share",
+          "weeks[2].mgL.N",
+          "traceStock.weighings[1].grams"
+        }) {
+      JsonNode sheet =
+          json(
+              Call.of(
+                  "feed",
+                  blend().toString(),
+                  "--weeks=3",
+                  "--correct=pH 7.2",
+                  "--json",
+                  "--explain",
+                  path));
+      double number =
+          sheet.at("/" + path.replaceAll("\\[(\\d+)]", "/$1").replace('.', '/')).asDouble();
+      assertThat(sheet.path("explained").path("steps"))
+          .as(path)
+          .anySatisfy(
+              s ->
+                  assertThat(s.path("value").asDouble())
+                      .isCloseTo(number, within(1e-4 * Math.abs(number) + 1e-9)));
+    }
+    assertThat(Call.of("feed", PORCH, "--explain", "doses[0].amount").out())
+        .contains("atomic weights", "misfit of the recipe");
+  }
+
   @Test
   void theJsonFollowsItsSchema() throws IOException {
     String schema = Files.readString(Path.of("..", "docs", "schema", "feed.schema.json"));
@@ -82,7 +176,8 @@ class FeedCallTest {
         new String[][] {
           {PORCH},
           {PORCH, "--stock", "400", "--reading", "16 CF", "--correct", "EC 1.0 mS/cm"},
-          {hard().toString(), "--mix", "40", "--correct", "pH 5.0"}
+          {hard().toString(), "--mix", "40", "--correct", "pH 5.0"},
+          {blend().toString(), "--weeks", "5", "--explain", "solution.ph"}
         }) {
       String[] args = new String[more.length + 2];
       args[0] = "feed";
@@ -125,6 +220,8 @@ class FeedCallTest {
     "--stock, 9999",
     "--reading, 840",
     "--reading, 99 mS/cm",
+    "--weeks, 99",
+    "--explain, nonsense",
     "--correct, salty",
     "--correct, pH 12",
     "--correct, EC 840 ppm"

@@ -19,6 +19,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,6 +78,16 @@ class PlanCallTest {
   }
 
   @Test
+  void theSolverInPlainJavaPlansToo() throws IOException {
+    Call call =
+        Call.of("plan", file(SMALL + LAMP), "--weeks=8", "--effort=1", "--solver=java", "--json");
+
+    JsonNode plan = new ObjectMapper().readTree(call.out());
+    assertThat(call.status()).as(call.err()).isZero();
+    assertThat(plan.path("sowings").size()).isPositive();
+  }
+
+  @Test
   void withoutLightThereIsNoAnswer() throws IOException {
     Call call = Call.of("plan", file(SMALL + DARK), "--today", "2026-11-28");
 
@@ -88,6 +99,102 @@ class PlanCallTest {
     JsonNode answer = new ObjectMapper().readTree(json.out());
     assertThat(answer.path("status").asInt()).isEqualTo(3);
     assertThat(answer.path("faults").path(0).path("sentence").asText()).contains("light");
+  }
+
+  @Test
+  void aPlanGoesOnFromTheJournalAndTheLastPlan() throws IOException {
+    Path journal =
+        written(
+            "journal.csv",
+            """
+            date,event,batch,crop,count,place,grams,value,unit,note
+            2026-10-10,sow,first,loose-leaf lettuce green,3,3,,,,
+            2026-10-14,emerge,first,,3,,,,,
+            2026-10-17,move,first,,3,nursery,,,,
+            2026-10-31,move,first,,3,A1+A2+B3,,,,
+            """);
+    String house = file(SMALL + LAMP);
+    String[] call = {
+      "plan",
+      house,
+      "--journal",
+      journal.toString(),
+      "--today",
+      "2026-11-28",
+      "--weeks",
+      "8",
+      "--effort",
+      "3",
+      "--json"
+    };
+
+    Call one = Call.of(call);
+
+    assertThat(one.status()).as(one.err()).isZero();
+    JsonNode plan = new ObjectMapper().readTree(one.out());
+    assertThat(plan.path("standing").findValuesAsText("batch")).containsOnly("first");
+    assertThat(plan.path("continuing").path(0).path("pots").size()).isEqualTo(3);
+    assertThat(plan.path("picksNow").size()).isPositive();
+    assertThat(plan.path("tasks").findValuesAsText("date"))
+        .allMatch(d -> d.compareTo("2026-11-28") >= 0);
+
+    Path last = written("plan.json", one.out());
+    List<String> again = new ArrayList<>(List.of(call));
+    again.addAll(List.of("--last-plan", last.toString()));
+    Call two = Call.of(again.toArray(String[]::new));
+
+    assertThat(two.status()).as(two.err()).isZero();
+    JsonNode replanned = new ObjectMapper().readTree(two.out());
+    assertThat(week(replanned)).isEqualTo(week(plan)).isNotEmpty();
+    assertThat(replanned.path("changes").path(0).asText()).contains("No sowing");
+  }
+
+  /** Events of the plan's first seven days. */
+  private static List<String> week(JsonNode plan) {
+    List<String> tasks = new ArrayList<>();
+    plan.path("tasks")
+        .forEach(
+            t -> {
+              if (t.path("date").asText().compareTo("2026-12-05") < 0) {
+                tasks.add("%s %s %s".formatted(t.path("date"), t.path("event"), t.path("place")));
+              }
+            });
+    return tasks;
+  }
+
+  @Test
+  void aFaultOfTheJournalNamesItsLine() throws IOException {
+    Path journal =
+        written("journal.csv", "date,event,batch,crop,count\n2026-10-10,sew,first,mizuna,3\n");
+
+    Call call =
+        Call.of("plan", file(SMALL + LAMP), "--journal", journal.toString(), "--today=2026-11-28");
+
+    assertThat(call.status()).isEqualTo(2);
+    assertThat(call.err()).contains("2").contains("sew").doesNotContain("Exception");
+  }
+
+  @Test
+  void theJavaSolverAndTheWhatIfsAnswerToo() throws IOException {
+    Call call =
+        Call.of(
+            "plan",
+            file(SMALL + LAMP),
+            "--solver=java",
+            "--what-if",
+            "--weeks=8",
+            "--effort=2",
+            "--today=2026-11-28",
+            "--json");
+
+    assertThat(call.status()).as(call.err()).isZero();
+    JsonNode plan = new ObjectMapper().readTree(call.out());
+    assertThat(plan.path("bottlenecks").findValuesAsText("change"))
+        .contains("one more cell", "one more pot like A1", "one person more");
+  }
+
+  private Path written(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
   }
 
   @Test
@@ -106,6 +213,8 @@ class PlanCallTest {
         "--weeks=many | --weeks: \"many\" is not a whole number; write one from 1 to 52",
         "--margin=3 | --margin: 3 lies outside what is allowed (0.5 to 2)",
         "--margin=1,2 | --margin: \"1,2\" is not a number; write one from 0.5 to 2 with a decimal point",
+        "--solver=fast | --solver: \"fast\" is not known; write native or java",
+        "--last-plan=none.json | --last-plan: \"none.json\": there is no such file; check the name",
         "--seconds=0 | --seconds: 0 lies outside what is allowed (1 to 3600)",
         "--today=28.11.2026 | --today: \"28.11.2026\" is not a date; write year, month and day like 2027-07-03",
         "--today=1999-11-28 | --today: 1999-11-28 lies outside what is allowed (years 2000 to 2199)",

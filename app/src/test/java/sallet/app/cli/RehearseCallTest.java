@@ -45,7 +45,14 @@ class RehearseCallTest {
   void theJsonFollowsItsSchemaAndTheFilesAreWritten() throws IOException {
     Call call =
         rehearse(
-            "--seasons", "2", "--habit", "every-7-days", "--regrowth", "1", "--json", "--out",
+            "--seasons",
+            "2",
+            "--habit",
+            "every-7-days",
+            "--regrowth",
+            "1",
+            "--json",
+            "--out",
             folder.toString());
     assertThat(call.status()).as(call.err()).isZero();
     JsonNode json = new ObjectMapper().readTree(call.out());

@@ -109,25 +109,38 @@ class JournalCsvTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "3.7.2027,ec,,,,,,1.8,,|line 2: \"3.7.2027\" is not a date; write year, month and day like 2027-07-03",
-        "1027-07-03,ec,,,,,,1.8,,|line 2: 1027-07-03 lies outside what is allowed (years 2000 to 2199)",
-        "2027-07-03,sow,a,mizunna,2,,,,,|line 2: \"mizunna\" is not a crop of the catalogue or your file (did you mean \"mizuna\"?)",
-        "2027-07-03,sow,a,,2,,,,,|line 2: a sowing needs its crop, by its name in docs/crops.md or your file",
-        "2027-07-03,sow,a,mizuna,2,tray,,,,|line 2: \"tray\" is not the number of cells sown; write it like 8",
-        "2027-07-03,pick,a,,1,Z9,5,,,|line 2: \"Z9\" is no pot of your bench; the first is A1, the last C6",
+        "3.7.2027,ec,,,,,,1.8,,|line 2: \"3.7.2027\" is not a date; write year, month and day like"
+            + " 2027-07-03",
+        "1027-07-03,ec,,,,,,1.8,,|line 2: 1027-07-03 lies outside what is allowed (years 2000 to"
+            + " 2199)",
+        "2027-07-03,sow,a,mizunna,2,,,,,|line 2: \"mizunna\" is not a crop of the catalogue or your"
+            + " file (did you mean \"mizuna\"?)",
+        "2027-07-03,sow,a,,2,,,,,|line 2: a sowing needs its crop, by its name in docs/crops.md or"
+            + " your file",
+        "2027-07-03,sow,a,mizuna,2,tray,,,,|line 2: \"tray\" is not the number of cells sown; write"
+            + " it like 8",
+        "2027-07-03,pick,a,,1,Z9,5,,,|line 2: \"Z9\" is no pot of your bench; the first is A1, the"
+            + " last C6",
         "2027-07-03,pick,a,,2,A1+A1,5,,,|line 2: pot A1 is named twice",
-        "2027-07-03,pick,a,,-2,A1,5,,,|line 2: \"-2\" is not a count; write a whole number from 1 on",
-        "2027-07-03,pick,a,,1,A1,-5,,,|line 2: \"-5\" are no grams; write a number from 0 on, like 12.5",
+        "2027-07-03,pick,a,,-2,A1,5,,,|line 2: \"-2\" is not a count; write a whole number from 1"
+            + " on",
+        "2027-07-03,pick,a,,1,A1,-5,,,|line 2: \"-5\" are no grams; write a number from 0 on, like"
+            + " 12.5",
         "2027-07-03,pick,a,,1,A1,,140,,|line 2: 140 lies outside what can be (0.1 to 100 %)",
         "2027-07-03,pick,,,1,A1,5,,,|line 2: a row of \"pick\" needs the name of its batch",
         "2027-07-03,move,a,,1,,,,,|line 2: a move needs its place: nursery, or pots like A1+C6",
-        "2027-07-03,weigh,a,,1,A1,,,,|line 2: a weighing needs its grams: the fresh mass of one standing plant",
+        "2027-07-03,weigh,a,,1,A1,,,,|line 2: a weighing needs its grams: the fresh mass of one"
+            + " standing plant",
         "2027-07-03,ph,,,,,,15,,|line 2: 15 lies outside what can be (0 to 14)",
-        "2027-07-03,ph,,,,,,six,,|line 2: \"six\" is not a number; write one with a decimal point, like 1.8",
-        "2027-07-03,ec,,,,,,1.8,ppm,|line 2: the unit \"ppm\" is not one of ec; leave it out or write mS/cm",
+        "2027-07-03,ph,,,,,,six,,|line 2: \"six\" is not a number; write one with a decimal point,"
+            + " like 1.8",
+        "2027-07-03,ec,,,,,,1.8,ppm,|line 2: the unit \"ppm\" is not one of ec; leave it out or"
+            + " write mS/cm",
         "2027-07-03,ec,,,,,,,,|line 2: a row of \"ec\" needs its value",
-        "2027-07-03,level,,,,,,4,m,|line 2: \"4 m\" is not a volume: the unit is \"m\"; use L, mL, m³, gal, qt, pt, fl oz, imp gal, in³ or ft³",
-        "2027-07-03,ec,,,,,,1.8,,note,more|line 2: has 11 cells and the header 10; put a text with commas in quotation marks",
+        "2027-07-03,level,,,,,,4,m,|line 2: \"4 m\" is not a volume: the unit is \"m\"; use L, mL,"
+            + " m³, gal, qt, pt, fl oz, imp gal, in³ or ft³",
+        "2027-07-03,ec,,,,,,1.8,,note,more|line 2: has 11 cells and the header 10; put a text with"
+            + " commas in quotation marks",
       })
   void aWrongCellIsToldInASentenceWithItsLine(String row, String sentence) {
     assertThat(faults(HEADER + row + "\n")).containsExactly(sentence);
@@ -170,7 +183,8 @@ class JournalCsvTest {
       value = {
         "batch,crop|line 1: the column \"date\" is missing",
         "date,event,event|line 1: the column \"event\" stands there twice",
-        "date,event,value,note\\n2027-07-03,ec,1.8,\"open|line 2: a quotation mark is opened and not closed",
+        "date,event,value,note\\n"
+            + "2027-07-03,ec,1.8,\"open|line 2: a quotation mark is opened and not closed",
       })
   void aFileThatIsNoJournalIsTold(String text, String start) {
     assertThat(faults(text.replace("\\n", "\n")).get(0)).startsWith(start);

@@ -182,6 +182,23 @@ class LightKeysTest {
         .contains("lamps[0].heightAboveBench", "into the plants");
   }
 
+  /** A lamp of 1.2 m fits along a wall 0.3 m away, turned a little too, but not by a quarter. */
+  @Test
+  void aLampIsTurnedWithItsSize() throws IOException {
+    String lamp = "lamp: {size: {length: 1.2 m, width: 0.3 m}, at: {x: 1.5 m, y: 0.3 m}%s}";
+    assertThat(good("", lamp.formatted("")).lamp().orElseThrow().turnDeg()).isZero();
+    assertThat(good("", lamp.formatted(", turn: -10°")).lamp().orElseThrow().turnDeg())
+        .isEqualTo(-10);
+    assertThat(faults("", lamp.formatted(", turn: 90°")))
+        .singleElement()
+        .asString()
+        .contains("lamp.at.y", "the lamp reaches from -0.3 to 0.9 m, outside the room");
+    assertThat(faults("", lamp.formatted(", turn: 400°")))
+        .singleElement()
+        .asString()
+        .contains("lamp.turn", "lies outside what is allowed (-180 to 180°)");
+  }
+
   @Test
   void photometryGivesSizeAndWatts() throws IOException {
     Files.write(

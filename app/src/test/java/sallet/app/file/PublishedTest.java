@@ -46,6 +46,15 @@ class PublishedTest {
     }
   }
 
+  /** Common practice: a lamp day of 16 h is usual. */
+  @Test
+  void aLampBurnsSixteenHoursUnlessSaidOtherwise() {
+    for (String lamp : new String[] {"lamp.hours", "nursery.hours"}) {
+      assertThat(keys.of(lamp).standard()).isEqualTo("16 h");
+      assertThat(keys.of(lamp).origin()).isEqualTo("common practice");
+    }
+  }
+
   private static void same(Path file, String wanted) throws IOException {
     if (Boolean.getBoolean("sallet.write")) {
       Files.writeString(file, wanted);

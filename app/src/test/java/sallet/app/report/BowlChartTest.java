@@ -38,6 +38,6 @@ class BowlChartTest {
   @ParameterizedTest
   @CsvSource({"10, 2", "39, 5", "240, 50", "289.8, 50", "900, 200", "15000, 2000"})
   void gramLinesAreRoundNumbers(double top, double step) {
-    assertThat(BowlChart.gridStep(top)).isEqualTo(step);
+    assertThat(Svg.gridStep(top)).isEqualTo(step);
   }
 }

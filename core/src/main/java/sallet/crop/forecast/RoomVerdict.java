@@ -23,9 +23,15 @@ import sallet.crop.risk.Risk;
  * @param why reasons, the first the weightiest
  * @param potWeekG edible grams by pot and week on the bench, median; empty for crops without pots
  * @param readyDays days from sowing to the first harvest, median; empty when never
+ * @param forecast what becomes of it; empty for trays, fruit and crops without parameters
  */
 public record RoomVerdict(
-    Crop crop, Grade grade, List<String> why, OptionalDouble potWeekG, OptionalDouble readyDays) {
+    Crop crop,
+    Grade grade,
+    List<String> why,
+    OptionalDouble potWeekG,
+    OptionalDouble readyDays,
+    Optional<GrowthForecast> forecast) {
   public RoomVerdict {
     why = List.copyOf(why);
   }
@@ -79,7 +85,8 @@ public record RoomVerdict(
           Grade.NOT,
           List.of(forecast.emergence().advice()),
           OptionalDouble.empty(),
-          OptionalDouble.empty());
+          OptionalDouble.empty(),
+          Optional.of(forecast));
     }
     GrowthForecast.Course course = forecast.course().get();
     double ready = course.readyDays().median();
@@ -95,7 +102,8 @@ public record RoomVerdict(
         grade,
         why,
         OptionalDouble.of(course.potWeekG()),
-        Double.isInfinite(ready) ? OptionalDouble.empty() : OptionalDouble.of(ready));
+        Double.isInfinite(ready) ? OptionalDouble.empty() : OptionalDouble.of(ready),
+        Optional.of(forecast));
   }
 
   /** What spoils the taste does not make a crop grow poorly; damp air is a matter of the room. */
@@ -175,7 +183,8 @@ public record RoomVerdict(
         crop.guide()
             .firstCutDays()
             .map(days -> OptionalDouble.of(days.high()))
-            .orElse(OptionalDouble.empty()));
+            .orElse(OptionalDouble.empty()),
+        Optional.empty());
   }
 
   /** Mean daily light of the first two weeks, mol/m²/d. */

@@ -25,6 +25,43 @@ public final class CropRisks {
 
   private static final double TOO_EARLY = 0.6;
 
+  /** Age limit of crops that have none of their own, and the age their growth slows, days. */
+  private static final int USUAL_AGE_DAYS = 60;
+
+  private static final int USUAL_AGEING_DAYS = 35;
+
+  /** Tip-burn index from which to watch and to act. */
+  private static final double BURN_WATCH = 0.3;
+
+  private static final double BURN_ACT = 0.6;
+
+  /** A crop whose seed or growth needs more than this is of a warm country, °C. */
+  private static final double TENDER_BASE_C = 7;
+
+  /** Nights colder than these chill it, °C. Common practice: basil and tomato 10 to 12 °C. */
+  private static final double CHILL_WATCH_C = 12;
+
+  private static final double CHILL_ACT_C = 10;
+
+  /** Days warmer than its best by this are too hot, °C. */
+  private static final double HOT_BY_C = 2;
+
+  /** Humidity of the night from which leaves dry slowly and not at all, %. Common practice. */
+  private static final double DAMP_WATCH_PERCENT = 85;
+
+  private static final double DAMP_ACT_PERCENT = 95;
+
+  /** Share of the published maximum at which to watch a guess of nitrate. */
+  private static final double NITRATE_WATCH_SHARE = 0.8;
+
+  /** Light below which nitrate is to be watched where no guess is known, mol/m²/d. */
+  private static final double NITRATE_WATCH_MOL = 8;
+
+  private static final double NITRATE_ACT_MOL = 4;
+
+  /** Days beyond the age from which growth slows after which leaves may be bitter. */
+  private static final int BITTER_DAYS = 21;
+
   private CropRisks() {}
 
   /** Every risk that can be judged for the crop, the gravest first. */
@@ -80,7 +117,7 @@ public final class CropRisks {
         meanC = warmth;
       }
     }
-    Concern concern = Concern.rising(worst, 0.3, 0.6);
+    Concern concern = Concern.rising(worst, BURN_WATCH, BURN_ACT);
     return new Risk(
         Kind.TIP_BURN,
         concern,
@@ -93,7 +130,7 @@ public final class CropRisks {
         List.of(
             new Driver("five-day light", dliMol, "mol/m²/d", 12 * typeFactor),
             new Driver("mean temperature", meanC, "°C", 24),
-            new Driver("tip-burn index", worst, "", 0.3)),
+            new Driver("tip-burn index", worst, "", BURN_WATCH)),
         concern == Concern.NONE
             ? ""
             : "Blow air gently down onto the crowns (0.3 m/s or more), or give less light.",
@@ -107,7 +144,7 @@ public final class CropRisks {
   private static Risk bolting(Exposure life, Bolting bolting) {
     double sumCd = life.days().stream().mapToDouble(day -> day.boltingCd(bolting)).sum();
     double hours = Exposure.mean(life.days(), Exposure.Day::photoperiodHours);
-    int age = life.crop().harvest().map(HarvestRule::overAgeDays).orElse(60);
+    int age = life.crop().harvest().map(HarvestRule::overAgeDays).orElse(USUAL_AGE_DAYS);
     OptionalInt near = LastDay.daysUntilNearSeed(bolting, life.emergence(), life.stays(), age);
     Concern concern =
         near.isEmpty()
@@ -134,20 +171,20 @@ public final class CropRisks {
   /** Only crops of warm countries suffer: those whose seed or growth needs more than 7 °C. */
   private static Optional<Risk> chilling(Exposure life) {
     boolean tender =
-        life.crop().germination().baseC() >= 7
-            || life.crop().growth().filter(p -> p.baseC() >= 7).isPresent();
+        life.crop().germination().baseC() >= TENDER_BASE_C
+            || life.crop().growth().filter(p -> p.baseC() >= TENDER_BASE_C).isPresent();
     if (!tender) {
       return Optional.empty();
     }
     double nightC = life.coldestNightC();
-    Concern concern = Concern.rising(-nightC, -12, -10);
+    Concern concern = Concern.rising(-nightC, -CHILL_WATCH_C, -CHILL_ACT_C);
     return Optional.of(
         new Risk(
             Kind.CHILLING,
             concern,
-            "Nights down to %s °C; below 12 °C its leaves take harm, below 10 °C surely."
-                .formatted(one(nightC)),
-            List.of(new Driver("coldest nights", nightC, "°C", 12)),
+            "Nights down to %s °C; below %s °C its leaves take harm, below %s °C surely."
+                .formatted(one(nightC), one(CHILL_WATCH_C), one(CHILL_ACT_C)),
+            List.of(new Driver("coldest nights", nightC, "°C", CHILL_WATCH_C)),
             concern == Concern.NONE ? "" : "Grow it in the warm months or in a warmer room.",
             COMMON));
   }
@@ -158,7 +195,7 @@ public final class CropRisks {
         .map(
             p -> {
               double dayC = life.warmestDayC();
-              Concern concern = Concern.rising(dayC, p.optimumHighC(), p.optimumHighC() + 2);
+              Concern concern = Concern.rising(dayC, p.optimumHighC(), p.optimumHighC() + HOT_BY_C);
               return new Risk(
                   Kind.HEAT,
                   concern,
@@ -188,8 +225,8 @@ public final class CropRisks {
     if (bolting(life).filter(risk -> risk.concern() != Concern.NONE).isPresent()) {
       causes.add("running to seed");
     }
-    int ageing = life.crop().harvest().map(HarvestRule::ageingFromDays).orElse(35);
-    if (life.days().size() > ageing + 3 * 7) {
+    int ageing = life.crop().harvest().map(HarvestRule::ageingFromDays).orElse(USUAL_AGEING_DAYS);
+    if (life.days().size() > ageing + BITTER_DAYS) {
       causes.add("age");
     }
     Concern concern = Concern.rising(causes.size(), 0, 1);
@@ -208,7 +245,7 @@ public final class CropRisks {
   /** Leaves that dry slowly: a matter of the room, the same for every crop. */
   public static Risk slowDrying(Exposure life) {
     double percent = life.nightHumidityPercent();
-    Concern concern = Concern.rising(percent, 85, 95);
+    Concern concern = Concern.rising(percent, DAMP_WATCH_PERCENT, DAMP_ACT_PERCENT);
     return new Risk(
         Kind.SLOW_DRYING,
         concern,
@@ -216,7 +253,7 @@ public final class CropRisks {
             ? "The day's air, cooled to the night without airing, holds too much water: dew settles on leaves."
             : "The day's air, cooled to the night without airing, is %d %% humid."
                 .formatted(Math.round(percent)),
-        List.of(new Driver("humidity in the night", percent, "%", 85)),
+        List.of(new Driver("humidity in the night", percent, "%", DAMP_WATCH_PERCENT)),
         concern == Concern.NONE
             ? ""
             : "Air the room in the evening, keep leaves dry, and pick them dry: wet leaves rot.",
@@ -237,20 +274,21 @@ public final class CropRisks {
     OptionalInt guess = NitrateLimits.guessMgPerKg(life.crop(), dliMol);
     Concern concern =
         guess.isPresent()
-            ? Concern.rising(guess.getAsInt(), 0.8 * maximum.mgPerKg(), maximum.mgPerKg())
-            : Concern.rising(-dliMol, -8, -4);
+            ? Concern.rising(
+                guess.getAsInt(), NITRATE_WATCH_SHARE * maximum.mgPerKg(), maximum.mgPerKg())
+            : Concern.rising(-dliMol, -NITRATE_WATCH_MOL, -NITRATE_ACT_MOL);
+    String light = one(dliMol) + " mol a day";
     String held =
         guess.isPresent()
-            ? "a rough guess is %d mg/kg".formatted(guess.getAsInt())
-            : "(no guess is known for this crop)";
+            ? "; a rough guess at %s is %d mg/kg".formatted(light, guess.getAsInt())
+            : "; what this crop holds at %s is not known".formatted(light);
+    String growing = maximum.growing().equals("any") ? "" : maximum.growing() + ", ";
     return new Risk(
         Kind.NITRATE,
         concern,
-        "Dim light and late feeding raise nitrate: at %s mol a day %s. Traders in the European Union"
-                .formatted(one(dliMol), held)
-            + " may sell up to %d mg/kg (%s, %s)."
-                .formatted(maximum.mgPerKg(), maximum.growing(), maximum.period()),
-        List.of(new Driver("light of the last two weeks", dliMol, "mol/m²/d", 8)),
+        "Dim light and late feeding raise nitrate%s. Traders in the European Union may sell up to %d mg/kg (%s%s)."
+            .formatted(held, maximum.mgPerKg(), growing, maximum.period()),
+        List.of(new Driver("light of the last two weeks", dliMol, "mol/m²/d", NITRATE_WATCH_MOL)),
         concern == Concern.NONE
             ? ""
             : "Give plain water for the last day before the harvest, pick in the afternoon of a bright"

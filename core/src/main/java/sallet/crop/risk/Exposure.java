@@ -43,12 +43,7 @@ public record Exposure(
       throw new IllegalArgumentException(
           "a life from " + emergence + " to " + end + " needs a place from its first day on");
     }
-    for (Stay move : stays.subList(1, stays.size())) {
-      if (move.from().isBefore(emergence)) {
-        throw new IllegalArgumentException(
-            "a plant cannot move on " + move.from() + ", before it comes up on " + emergence);
-      }
-    }
+    Stay.requireAfter(emergence, stays);
   }
 
   /** One day where the plant stands then. */
@@ -130,7 +125,9 @@ public record Exposure(
         .mapToDouble(
             month ->
                 Vapour.humidityAfter(
-                    air.humidityPercent(), air.dayC().get(month), air.nightC().get(month)))
+                    air.humidityPercent().get(month),
+                    air.dayC().get(month),
+                    air.nightC().get(month)))
         .max()
         .orElse(Double.NaN);
   }

@@ -15,9 +15,7 @@ public enum Caution {
   NOT_TO_DRINK(
       "The solution is not for drinking: it holds about ten times the nitrate allowed in drinking water. Wash leaves as usual."),
   WASTE(
-      "Spent solution: thin it and water garden or pot plants; not into ponds, streams or storm drains; follow local rules."),
-  MAINS(
-      "Pumps and lamps near water: residual-current protection, drip loops, plugs above the water line; leave fixed wiring to a licensed electrician.");
+      "Spent solution: thin it and water garden or pot plants; not into ponds, streams or storm drains; follow local rules.");
 
   private final String text;
 

@@ -14,8 +14,7 @@ import sallet.feed.solution.Speciation;
 /**
  * Acid or base for a volume of water or solution.
  *
- * @param reagent what to add
- * @param percent its strength, % by mass
+ * @param bottle what to add
  * @param millilitres how much for the whole volume
  * @param meqL alkalinity it takes from each litre, meq/L; negative for a base
  * @param phNow pH read right after mixing, before carbon dioxide leaves
@@ -25,8 +24,7 @@ import sallet.feed.solution.Speciation;
  * @param notes what to know
  */
 public record PhDose(
-    Reagent reagent,
-    double percent,
+    Bottle bottle,
     double millilitres,
     double meqL,
     double phNow,
@@ -45,7 +43,9 @@ public record PhDose(
   private static final double HIGHEST_TARGET = 7;
 
   private static final double LOWEST_TARGET = 4.5;
-  private static final double DILUTE_FIRST_PERCENT = 5;
+
+  /** As near to the wanted pH as matters. */
+  private static final double REACHED = 0.05;
 
   /** The unnamed ions change the ionic strength a little; so often it is taken up again. */
   private static final int ROUNDS = 6;
@@ -60,9 +60,10 @@ public record PhDose(
    * @param wantedMeq alkalinity to leave, meq/L; 0.4 to 1.0 keeps pH steady
    */
   public static PhDose toAlkalinity(
-      Composition water, double litres, double wantedMeq, Reagent acid, double percent) {
+      Composition water, double litres, double wantedMeq, Bottle bottle) {
     checkVolume(litres);
     double meq = water.alkalinityMeq() - wantedMeq;
+    Reagent acid = bottle.reagent();
     if (!acid.isAcid()) {
       throw new FeedFault("Alkalinity is taken away with an acid, not with " + acid.plainName());
     }
@@ -71,22 +72,20 @@ public record PhDose(
           "The water has %.2f meq/L of alkalinity, %.2f are to stay: no acid is needed"
               .formatted(water.alkalinityMeq(), wantedMeq));
     }
-    return dose(water, litres, meq / acid.equivalents(), acid, percent, 25);
+    refuseTooMuch(water, meq);
+    return dose(water, litres, meq / acid.equivalents(), bottle, 25);
   }
 
   /**
-   * Dose that brings a solution to a pH it keeps once carbon dioxide has left.
+   * Dose that brings a solution to a pH it keeps once carbon dioxide has left. Acid stops at the
+   * safe share of the alkalinity; the rest is for the next day, after another reading.
    *
    * @param now what is in a litre; see {@link #measured} for a solution with a pH reading
    */
   public static PhDose toPh(
-      Composition now,
-      double litres,
-      double targetPh,
-      Reagent reagent,
-      double percent,
-      double temperatureC) {
+      Composition now, double litres, double targetPh, Bottle bottle, double temperatureC) {
     checkVolume(litres);
+    Reagent reagent = bottle.reagent();
     if (!(targetPh >= LOWEST_TARGET && targetPh <= HIGHEST_TARGET)) {
       throw new FeedFault(
           "The wanted pH must be %.1f to %.1f, was %s"
@@ -101,8 +100,8 @@ public record PhDose(
               .formatted(before, reagent.plainName(), targetPh));
     }
     double low = 0;
-    double high = 20;
-    for (int i = 0; i < 60; i++) {
+    double high = safeMmol(now, reagent);
+    for (int i = 0; i < 50; i++) {
       double middle = (low + high) / 2;
       double ph = model.solve(now.plus(reagent.perMole().times(middle)), Carbon.OPEN).ph();
       if (direction * (targetPh - ph) > 0) {
@@ -111,7 +110,36 @@ public record PhDose(
         high = middle;
       }
     }
-    return dose(now, litres, low, reagent, percent, temperatureC);
+    PhDose dose = dose(now, litres, low, bottle, temperatureC);
+    boolean reached = direction * (targetPh - dose.phLater) < REACHED;
+    if (reached) {
+      return dose;
+    }
+    if (!reagent.isAcid()) {
+      throw new UnsafeDose(
+          "Refused: more than %.0f meq/L of base at once; renew the solution instead"
+              .formatted(MOST_BASE_MEQ));
+    }
+    return dose.with(
+        "This takes %.0f %% of the alkalinity, the most that is safe at once, and leads to pH %.1f; read pH again tomorrow and ask for the rest"
+            .formatted(100 * SAFE_SHARE, dose.phLater));
+  }
+
+  /** What the dose brings, mmol for the whole volume. */
+  public Composition addedMmol() {
+    return bottle.reagent().perMole().times(millilitres * bottle.molarity());
+  }
+
+  private PhDose with(String note) {
+    List<String> more = new ArrayList<>(notes);
+    more.add(note);
+    return new PhDose(bottle, millilitres, meqL, phNow, phLater, alkalinityLeftMeqL, after, more);
+  }
+
+  /** The most that may be added at once, mmol/L. */
+  private static double safeMmol(Composition now, Reagent reagent) {
+    double meq = reagent.isAcid() ? SAFE_SHARE * Math.max(0, now.alkalinityMeq()) : MOST_BASE_MEQ;
+    return meq / Math.abs(reagent.equivalents());
   }
 
   /**
@@ -142,54 +170,46 @@ public record PhDose(
   }
 
   private static PhDose dose(
-      Composition before,
-      double litres,
-      double mmolL,
-      Reagent reagent,
-      double percent,
-      double temperatureC) {
+      Composition before, double litres, double mmolL, Bottle bottle, double temperatureC) {
+    Reagent reagent = bottle.reagent();
     double meqL = mmolL * reagent.equivalents();
-    refuseUnsafe(before, meqL);
     Composition after = before.plus(reagent.perMole().times(mmolL));
     Speciation model = Speciation.at(temperatureC);
     SolutionState now = model.solve(after, Carbon.CLOSED);
     SolutionState later = model.solve(after, Carbon.OPEN);
     double millilitres =
         AcidVolume.millilitres(
-            Math.abs(meqL) * litres, reagent.molarity(percent), Math.abs(reagent.equivalents()));
+            Math.abs(meqL) * litres, bottle.molarity(), Math.abs(reagent.equivalents()));
     return new PhDose(
-        reagent,
-        percent,
+        bottle,
         millilitres,
         meqL,
         now.ph(),
         later.ph(),
         later.alkalinityMeq(),
         after,
-        notes(reagent, percent, millilitres, now.ph(), later.ph()));
+        notes(bottle, millilitres, now.ph(), later.ph()));
   }
 
-  private static void refuseUnsafe(Composition before, double meqL) {
-    if (meqL > 0 && meqL > SAFE_SHARE * before.alkalinityMeq()) {
+  private static void refuseTooMuch(Composition before, double meqL) {
+    if (meqL > SAFE_SHARE * before.alkalinityMeq()) {
       throw new UnsafeDose(
           "Refused: this would take %.2f of the %.2f meq/L of alkalinity; past %.0f %% a few drops too many make pH crash below 4"
               .formatted(meqL, Math.max(0, before.alkalinityMeq()), 100 * SAFE_SHARE));
     }
-    if (-meqL > MOST_BASE_MEQ) {
-      throw new UnsafeDose(
-          "Refused: %.2f meq/L of base at once; renew the solution instead".formatted(-meqL));
-    }
   }
 
   private static List<String> notes(
-      Reagent reagent, double percent, double millilitres, double phNow, double phLater) {
+      Bottle bottle, double millilitres, double phNow, double phLater) {
+    Reagent reagent = bottle.reagent();
+    double percent = bottle.percent();
     List<String> notes = new ArrayList<>();
     notes.add(reagent.caution());
-    if (percent > DILUTE_FIRST_PERCENT) {
+    if (percent > PhRange.ACID_PERCENT) {
       notes.add(
           "First pour the %.0f mL into %.1f L of water, then that into the reservoir while stirring"
               .formatted(
-                  millilitres, Math.max(0.1, millilitres * percent / DILUTE_FIRST_PERCENT / 1000)));
+                  millilitres, Math.max(0.1, millilitres * percent / PhRange.ACID_PERCENT / 1000)));
     }
     if (percent > reagent.publicLimitPercent()) {
       notes.add(

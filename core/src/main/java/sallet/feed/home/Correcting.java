@@ -4,10 +4,10 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sallet.feed.FeedFault;
+import sallet.feed.dose.Bottle;
 import sallet.feed.dose.PhDose;
+import sallet.feed.dose.PhRange;
 import sallet.feed.ion.Composition;
-import sallet.feed.meter.MeterReading;
-import sallet.feed.product.Reagent;
 import sallet.feed.reservoir.EcCorrection;
 import sallet.feed.solution.Carbon;
 import sallet.feed.solution.Conductivity;
@@ -18,74 +18,66 @@ final class Correcting {
       Pattern.compile("(?i)\\s*pH\\s*=?\\s*([0-9]+(?:\\.[0-9]+)?)\\s*");
   private static final Pattern EC = Pattern.compile("(?i)\\s*EC\\s*=?\\s*(.*)");
 
-  /** In the middle of what leaf crops like (extension tables 5.5 to 6.2). */
-  private static final double WANTED_PH = 5.8;
-
-  private static final double FINE_LOW = 5.5;
-  private static final double FINE_HIGH = 6.3;
-  private static final double ACID_PERCENT = 5;
-  private static final double BASE_PERCENT = 2;
   private static final double TEMPERATURE_C = 20;
   private static final int USUAL_STOCK = 100;
 
-  private Correcting() {}
+  private final Composition full;
+  private final Composition water;
+  private final Bottle acid;
+  private final HomeMeter meter;
+  private final FeedWish wish;
 
-  static FeedSheet.Correction of(
-      String text, Composition full, Composition water, double litres, FeedWish wish) {
+  /**
+   * @param full the solution as mixed, per litre
+   * @param water the water it was mixed with, as treated
+   */
+  Correcting(Composition full, Composition water, Bottle acid, HomeMeter meter, FeedWish wish) {
+    this.full = full;
+    this.water = water;
+    this.acid = acid;
+    this.meter = meter;
+    this.wish = wish;
+  }
+
+  FeedSheet.Correction of(String text) {
     Matcher ph = PH.matcher(text);
     if (ph.matches()) {
-      return ofPh(text.strip(), Double.parseDouble(ph.group(1)), full, litres);
+      return ofPh(text.strip(), Double.parseDouble(ph.group(1)));
     }
     Matcher ec = EC.matcher(text);
     if (ec.matches()) {
-      return ofEc(text.strip(), ec.group(1), full, water, litres, wish);
+      return ofEc(text.strip(), meter.sure(ec.group(1)));
     }
     throw new FeedFault(
         "Cannot read \"%s\"; write what was measured, like pH 6.9 or EC 1.1 mS/cm".formatted(text));
   }
 
-  private static FeedSheet.Correction ofPh(
-      String asked, double measured, Composition full, double litres) {
+  private FeedSheet.Correction ofPh(String asked, double measured) {
     if (!(measured >= 3 && measured <= 9)) {
       throw new FeedFault("A reservoir's pH must be 3 to 9, was %s".formatted(measured));
     }
-    if (measured >= FINE_LOW && measured <= FINE_HIGH) {
-      return new FeedSheet.Correction(
-          asked,
-          "pH is fine between %s and %s: leave it".formatted(FINE_LOW, FINE_HIGH),
-          Optional.empty());
-    }
-    boolean high = measured > WANTED_PH;
-    Reagent reagent = high ? Reagent.PHOSPHORIC_ACID : Reagent.POTASSIUM_HYDROXIDE;
-    double percent = high ? ACID_PERCENT : BASE_PERCENT;
     Composition now = PhDose.measured(full, measured, TEMPERATURE_C);
-    PhDose dose = PhDose.toPh(now, litres, WANTED_PH, reagent, percent, TEMPERATURE_C);
-    return new FeedSheet.Correction(
-        asked,
-        "Stir in %.1f mL of %s of %.0f %%, half of it first; pH goes to %.1f"
-            .formatted(dose.millilitres(), reagent.plainName(), percent, dose.phLater()),
-        Optional.of(dose));
+    Optional<PhDose> dose =
+        PhRange.mend(now, measured, PhRange.LOW, wish.litres(), acid, TEMPERATURE_C);
+    String words =
+        dose.map(
+                d ->
+                    "Stir in %.1f mL of %s of %.0f %%, half of it first; pH goes to %.1f"
+                        .formatted(
+                            d.millilitres(),
+                            d.bottle().reagent().plainName(),
+                            d.bottle().percent(),
+                            d.phLater()))
+            .orElse("pH is fine between %s and %s: leave it".formatted(PhRange.LOW, PhRange.HIGH));
+    return new FeedSheet.Correction(asked, words, dose);
   }
 
-  private static FeedSheet.Correction ofEc(
-      String asked,
-      String reading,
-      Composition full,
-      Composition water,
-      double litres,
-      FeedWish wish) {
-    MeterReading read = MeterReading.parse(reading);
-    if (read.meanings().size() > 1) {
-      throw new FeedFault(
-          "\"%s\" could mean several conductivities; ask with --reading first, then correct in mS/cm"
-              .formatted(reading));
-    }
+  private FeedSheet.Correction ofEc(String asked, double measuredMsCm) {
     double waterEc = Conductivity.msCm25(water, Carbon.OPEN);
     double wanted = Conductivity.msCm25(full, Carbon.OPEN);
     int factor = wish.stockFactor().orElse(USUAL_STOCK);
     EcCorrection c =
-        EcCorrection.of(
-            litres, read.meanings().get(0).msCm(), wanted, waterEc, wanted - waterEc, factor);
+        EcCorrection.of(wish.litres(), measuredMsCm, wanted, waterEc, wanted - waterEc, factor);
     String words =
         c.waterL() > 0
             ? "Add %.1f L of water; EC goes to %.2f mS/cm".formatted(c.waterL(), wanted)

@@ -8,10 +8,10 @@ import java.util.Optional;
 import sallet.feed.caution.Caution;
 import sallet.feed.dose.Buffer;
 import sallet.feed.dose.PhDose;
+import sallet.feed.dose.PhRange;
 import sallet.feed.ion.Composition;
 import sallet.feed.ion.Ion;
 import sallet.feed.ion.Nutrient;
-import sallet.feed.meter.MeterReading;
 import sallet.feed.product.Use;
 import sallet.feed.recipe.Bag;
 import sallet.feed.recipe.Recipe;
@@ -19,8 +19,9 @@ import sallet.feed.recipe.RecipeFinder;
 import sallet.feed.recipe.RecipeQuestion;
 import sallet.feed.recipe.SafeSolution;
 import sallet.feed.recipe.SolutionLimits;
-import sallet.feed.recipe.WeighingScale;
+import sallet.feed.reservoir.IonLedger;
 import sallet.feed.reservoir.Strength;
+import sallet.feed.reservoir.TankWeek;
 import sallet.feed.solution.Carbon;
 import sallet.feed.solution.Conductivity;
 import sallet.feed.solution.Mineral;
@@ -35,33 +36,39 @@ import sallet.household.FeedShelf;
 
 /** From the household's water and shelf to the sheet at the sink. */
 public final class HomeFeed {
-  /** Alkalinity above which acid goes in first, and what is left of it, meq/L (common practice). */
-  private static final double MUCH_ALKALINITY = 1.0;
-
-  private static final double ALKALINITY_LEFT = 0.5;
   private static final double TEMPERATURE_C = 20;
-
-  /** Rounds in which the strength follows the wanted conductivity. */
-  private static final int EC_ROUNDS = 4;
-
   private static final int TRACE_FACTOR = 1000;
   private static final double TRACE_BOTTLE_L = 1;
 
+  /** Salts' part of EC below which a share of it means nothing, mS/cm. */
+  private static final double LEAST_MS_CM = 0.05;
+
+  /** Trace salts are kept to their targets, not to the limits of main salts. */
+  private static final SolutionLimits TRACE_LIMITS = new SolutionLimits(1, 1000, 1000);
+
   private final FeedShelf shelf;
   private final FeedWish wish;
-  private final SourceWater water;
-  private final Optional<PhDose> acid;
-  private final Composition treated;
-  private final WeighingScale scale;
+  private final Optional<WaterBlend> blend;
+  private final Mixture mixture;
+  private final HomeMeter meter;
   private final List<Bag> bags;
 
   private HomeFeed(FeedShelf shelf, FeedWish wish) {
     this.shelf = shelf;
     this.wish = wish;
-    water = HomeShelf.water(shelf);
-    acid = acid();
-    treated = acid.map(PhDose::after).orElse(water.composition());
-    scale = HomeShelf.scale(shelf);
+    SourceWater first = HomeShelf.water(shelf.water());
+    Optional<SourceWater> second = shelf.second().map(s -> HomeShelf.water(s.water()));
+    blend =
+        second.map(
+            other ->
+                WaterBlend.of(
+                    shelf, first, other, shelf.second().flatMap(s -> s.share()), wish.litres()));
+    SourceWater water =
+        blend.isPresent() && second.isPresent()
+            ? first.blendedWith(second.get(), blend.get().share())
+            : first;
+    mixture = Mixture.of(shelf, water, wish.litres());
+    meter = new HomeMeter(shelf.meter());
     bags = HomeShelf.bags(shelf);
   }
 
@@ -75,62 +82,39 @@ public final class HomeFeed {
     return new HomeFeed(shelf, wish).sheet();
   }
 
-  private Optional<PhDose> acid() {
-    double alkalinity = water.alkalinityMeq();
-    if (alkalinity <= MUCH_ALKALINITY) {
-      return Optional.empty();
-    }
-    double left = Math.max(ALKALINITY_LEFT, (1 - PhDose.SAFE_SHARE) * alkalinity * 1.001);
-    return Optional.of(
-        PhDose.toAlkalinity(
-            water.composition(), wish.litres(), left, HomeShelf.acid(shelf), shelf.acidPercent()));
-  }
-
   private FeedSheet sheet() {
-    TargetSolution published = HomeShelf.target(shelf);
-    Optional<Double> wantedEc = HomeShelf.ecMsCm(shelf);
-    double strength = wantedEc.map(published::strengthForEc).orElse(1.0);
-    Recipe main = main(published.atStrength(strength));
-    for (int i = 0; i < EC_ROUNDS && wantedEc.isPresent(); i++) {
-      double got = Conductivity.msCm25(main.perLitre(), Carbon.OPEN);
-      strength = Math.max(0.05, Math.min(3, strength * Strength.fromEc(wantedEc.get(), got)));
-      main = main(published.atStrength(strength));
-    }
-    TargetSolution target = published.atStrength(strength);
+    TargetSolution target = HomeShelf.target(shelf).atStrength(mixture.strength());
+    Recipe main = mixture.main();
     Optional<Recipe> trace = trace(target);
-    Composition finished = finished(main, trace);
+    Composition salts = salts(trace);
+    Composition finished = mixture.treated().plus(salts);
     SafeSolution.check(finished);
     FeedSheet.State state = state(finished);
+    Optional<PhDose> settling =
+        PhRange.mend(
+            finished,
+            state.phLater(),
+            PhRange.FRESH_LOW,
+            wish.litres(),
+            HomeShelf.acid(shelf),
+            TEMPERATURE_C);
     return new FeedSheet(
         wish.litres(),
         target,
-        strength,
-        water,
-        acid,
+        mixture.strength(),
+        mixture.water(),
+        blend,
+        mixture.acid(),
         main,
         trace,
-        trace.map(t -> TraceStock.of(t, TRACE_FACTOR, TRACE_BOTTLE_L, scale)),
-        stock(main),
+        trace.map(t -> TraceStock.of(t, TRACE_FACTOR, TRACE_BOTTLE_L, HomeShelf.scale(shelf))),
+        wish.stockFactor().map(factor -> StockPlan.of(main, factor, shelf.coldestTankC())),
         finished,
         state,
-        readings(state.ecMsCm()),
-        wish.correct()
-            .map(text -> Correcting.of(text, finished, treated, this.wish.litres(), wish)),
-        notes(target, main, trace, state),
-        cautions(main, trace));
-  }
-
-  private Recipe main(TargetSolution target) {
-    List<Bag> macros = bags.stream().filter(b -> b.product().use() != Use.TRACE).toList();
-    return RecipeFinder.find(
-        new RecipeQuestion(
-            RecipeQuestion.goals(target, false),
-            treated,
-            wish.litres(),
-            macros,
-            Optional.of(scale),
-            SolutionLimits.usual(),
-            Optional.empty()));
+        settling,
+        running(finished, salts, settling, state),
+        notes(target, trace, state),
+        cautions(main, trace, settling));
   }
 
   private Optional<Recipe> trace(TargetSolution target) {
@@ -138,16 +122,15 @@ public final class HomeFeed {
     if (traces.isEmpty() || target.nutrients(true).isEmpty()) {
       return Optional.empty();
     }
-    SolutionLimits limits = new SolutionLimits(1, 1000, 1000);
     return Optional.of(
         RecipeFinder.find(
             new RecipeQuestion(
                 RecipeQuestion.goals(target, true),
-                traceOf(treated),
+                traceOf(mixture.treated()),
                 1,
                 traces,
                 Optional.empty(),
-                limits,
+                TRACE_LIMITS,
                 Optional.of(traces.size()))));
   }
 
@@ -162,24 +145,25 @@ public final class HomeFeed {
     return new Composition(traces);
   }
 
-  private Composition finished(Recipe main, Optional<Recipe> trace) {
-    Composition sum = main.perLitre();
-    if (trace.isPresent()) {
-      for (Recipe.Dose dose : trace.get().doses()) {
-        sum = sum.plus(dose.product().perUnit().times(dose.amount()));
-      }
+  /** What all salts bring to a litre. */
+  private Composition salts(Optional<Recipe> trace) {
+    Composition sum = mixture.salts();
+    for (Recipe.Dose dose : trace.map(Recipe::doses).orElse(List.of())) {
+      sum = sum.plus(dose.product().perUnit().times(dose.amount()));
     }
     return sum;
   }
 
-  private static FeedSheet.State state(Composition finished) {
+  private FeedSheet.State state(Composition finished) {
     SolutionState state = Speciation.at(TEMPERATURE_C).solve(finished, Carbon.OPEN);
     Map<Mineral, Double> saturation = new EnumMap<>(Mineral.class);
     for (Mineral mineral : Mineral.values()) {
       saturation.put(mineral, mineral.saturationIndex(state));
     }
+    double ec = Conductivity.msCm25(finished, Carbon.OPEN);
     return new FeedSheet.State(
-        Conductivity.msCm25(finished, Carbon.OPEN),
+        ec,
+        meter.shows(ec),
         state.ph(),
         state.alkalinityMeq(),
         OsmoticPressure.kPa(state),
@@ -187,28 +171,38 @@ public final class HomeFeed {
         saturation);
   }
 
-  private Optional<StockPlan> stock(Recipe main) {
-    return wish.stockFactor().map(factor -> StockPlan.of(main, factor, shelf.coldestTankC()));
+  private FeedSheet.Running running(
+      Composition finished, Composition salts, Optional<PhDose> settling, FeedSheet.State state) {
+    Composition treated = mixture.treated();
+    Correcting correcting = new Correcting(finished, treated, HomeShelf.acid(shelf), meter, wish);
+    Composition settled = settling.map(PhDose::after).orElse(finished);
+    return new FeedSheet.Running(
+        readings(state.ecMsCm(), treated),
+        wish.correct().map(correcting::of),
+        TankWeek.follow(
+            IonLedger.fresh(settled, wish.litres()),
+            treated,
+            salts,
+            HomeShelf.habit(shelf, wish.trayM2()),
+            wish.weeks()));
   }
 
-  private List<FeedSheet.Reading> readings(double fullEc) {
+  private List<FeedSheet.Reading> readings(double fullEc, Composition treated) {
     if (wish.reading().isEmpty()) {
       return List.of();
     }
     double waterEc = Conductivity.msCm25(treated, Carbon.OPEN);
-    return MeterReading.parse(wish.reading().get()).meanings().stream()
+    double saltsEc = Math.max(LEAST_MS_CM, fullEc - waterEc);
+    return meter.meanings(wish.reading().get()).stream()
         .map(
             m ->
-                new FeedSheet.Reading(
-                    m,
-                    Strength.fromEc(
-                        Math.max(0, m.msCm() - waterEc), Math.max(0.05, fullEc - waterEc))))
+                new FeedSheet.Reading(m, Strength.fromEc(Math.max(0, m.msCm() - waterEc), saltsEc)))
         .toList();
   }
 
-  private List<String> notes(
-      TargetSolution target, Recipe main, Optional<Recipe> trace, FeedSheet.State state) {
-    List<String> notes = new ArrayList<>(water.notes());
+  private List<String> notes(TargetSolution target, Optional<Recipe> trace, FeedSheet.State state) {
+    Recipe main = mixture.main();
+    List<String> notes = new ArrayList<>(mixture.water().notes());
     double gap = target.chargeGapMeq();
     if (Math.abs(gap) > 0.05 * target.composition().cationsMeq()) {
       notes.add(
@@ -232,6 +226,7 @@ public final class HomeFeed {
               }
             });
     chelateNote(state, trace).ifPresent(notes::add);
+    notes.addAll(meter.notes());
     return notes.stream().distinct().toList();
   }
 
@@ -250,9 +245,10 @@ public final class HomeFeed {
     return Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
-  private List<Caution> cautions(Recipe main, Optional<Recipe> trace) {
+  private List<Caution> cautions(Recipe main, Optional<Recipe> trace, Optional<PhDose> settling) {
     List<Caution> cautions = new ArrayList<>();
-    if (acid.isPresent() || wish.correct().isPresent()) {
+    boolean doses = mixture.acid().isPresent() || settling.isPresent();
+    if (doses || wish.correct().isPresent() || wish.weeks() > 0) {
       cautions.add(Caution.ACID);
       cautions.add(Caution.CHLORINE);
     }
@@ -264,7 +260,6 @@ public final class HomeFeed {
     }
     cautions.add(Caution.NOT_TO_DRINK);
     cautions.add(Caution.WASTE);
-    cautions.add(Caution.MAINS);
     return cautions;
   }
 }

@@ -1,8 +1,10 @@
 package sallet.feed.ion;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import sallet.feed.FeedFault;
 
 /**
@@ -23,7 +25,7 @@ public record Formula(String text, Map<Element, Double> atoms) {
    * @throws FeedFault when an element is unknown or a bracket is not closed
    */
   public static Formula parse(String text) {
-    String plain = text.replace('·', '.').replace('[', '(').replace(']', ')').strip();
+    String plain = plain(text);
     if (plain.isEmpty()) {
       throw new FeedFault("A formula is empty; write it like MgSO4.7H2O");
     }
@@ -37,6 +39,19 @@ public record Formula(String text, Map<Element, Double> atoms) {
       parser.group(0).forEach((element, n) -> atoms.merge(element, count * n, Double::sum));
     }
     return new Formula(text, atoms);
+  }
+
+  /** The atoms without the water of crystallisation, the parts that read H2O. */
+  public Map<Element, Double> dry() {
+    String parts =
+        Arrays.stream(plain(text).split("\\.", -1))
+            .filter(part -> !part.matches("\\d*H2O"))
+            .collect(Collectors.joining("."));
+    return parts.isEmpty() ? Map.of() : parse(parts).atoms;
+  }
+
+  private static String plain(String text) {
+    return text.replace('·', '.').replace('[', '(').replace(']', ')').strip();
   }
 
   /** Mass of one mole, g/mol. */

@@ -1,5 +1,8 @@
 package sallet.feed.meter;
 
+import java.util.Arrays;
+import sallet.feed.FeedFault;
+
 /**
  * Scales on which meters show conductivity as "ppm". None gives the true mass of a nutrient
  * solution; the factor is a convention of the maker.
@@ -18,6 +21,15 @@ public enum PpmScale {
   PpmScale(String label, double factor) {
     this.label = label;
     this.factor = factor;
+  }
+
+  /** The scale of a factor as written, such as "0.5" or "0.64". */
+  public static PpmScale ofFactor(String factor) {
+    return Arrays.stream(values())
+        .filter(s -> s.label.startsWith(factor.strip() + " "))
+        .findFirst()
+        .orElseThrow(
+            () -> new FeedFault("The meter's factor must be 0.5, 0.64 or 0.7, was " + factor));
   }
 
   /** As printed. */

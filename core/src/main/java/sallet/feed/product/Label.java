@@ -29,9 +29,11 @@ import sallet.feed.ion.Nutrient;
  */
 public record Label(
     String name, Basis basis, Map<String, Double> percents, Optional<String> chelate) {
+  private static final String ADDITION =
+      "\\s*\\+\\s*([\\d.]+)\\s*([A-Za-z0-9-]+)(?:\\s+(EDTA|DTPA|EDDHA))?";
+  private static final Pattern EXTRA = Pattern.compile(ADDITION);
   private static final Pattern GRADE =
-      Pattern.compile("([\\d.]+)-([\\d.]+)-([\\d.]+)((?:\\s*\\+\\s*[\\d.]+\\s*[A-Za-z0-9]+)*)");
-  private static final Pattern EXTRA = Pattern.compile("\\+\\s*([\\d.]+)\\s*([A-Za-z0-9]+)");
+      Pattern.compile("([\\d.]+)-([\\d.]+)-([\\d.]+)((?:" + ADDITION + ")*)\\s*(w/w|w/v)?");
   private static final double SPLIT_TOLERANCE = 0.2;
 
   /** What the percentages are of. */
@@ -46,23 +48,39 @@ public record Label(
     percents = Collections.unmodifiableMap(new TreeMap<>(percents));
   }
 
-  /** Reads a grade such as {@code 15.5-0-0 +19 Ca}: N, P2O5 and K2O in percent by mass. */
+  /**
+   * Reads a grade such as {@code 15.5-0-0 +14.4 NO3-N +1.1 NH4-N +19 Ca}, {@code 0-0-0 +6 Fe EDDHA}
+   * or {@code 4-2-6 w/v}: N, P2O5 and K2O, then additions with what holds the iron; percent by mass
+   * unless w/v says grams in 100 mL.
+   */
   public static Label grade(String name, String grade) {
     Matcher m = GRADE.matcher(grade.strip());
     if (!m.matches()) {
       throw new FeedFault(
-          "%s: cannot read the grade \"%s\"; write it like 13-0-46 or 15.5-0-0 +19 Ca"
+          "%s: cannot read the grade \"%s\"; write it like 13-0-46, 15.5-0-0 +14.4 NO3-N +19 Ca, 0-0-0 +6 Fe EDDHA or 4-2-6 w/v"
               .formatted(name, grade));
     }
-    Map<String, Double> percents = new java.util.HashMap<>();
+    Map<String, Double> percents = new TreeMap<>();
     percents.put("N", number(m.group(1)));
     percents.put("P2O5", number(m.group(2)));
     percents.put("K2O", number(m.group(3)));
+    Optional<String> chelate = Optional.empty();
     Matcher extra = EXTRA.matcher(m.group(4));
     while (extra.find()) {
-      percents.put(extra.group(2), number(extra.group(1)));
+      if (percents.put(extra.group(2), number(extra.group(1))) != null) {
+        throw new FeedFault("%s: %s is declared twice".formatted(name, extra.group(2)));
+      }
+      chelate = chelate.or(() -> Optional.ofNullable(extra.group(3)));
     }
-    return new Label(name, Basis.BY_MASS, percents, Optional.empty());
+    Basis basis = "w/v".equals(m.group(8)) ? Basis.BY_VOLUME : Basis.BY_MASS;
+    return new Label(name, basis, percents, chelate);
+  }
+
+  /** Whether it declares trace nutrients alone. */
+  public boolean isTrace() {
+    return percents.entrySet().stream()
+        .filter(e -> e.getValue() > 0)
+        .allMatch(e -> Nutrient.of(e.getKey()).filter(Nutrient::isTrace).isPresent());
   }
 
   private static double number(String text) {

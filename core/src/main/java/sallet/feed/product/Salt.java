@@ -54,6 +54,33 @@ public record Salt(
   }
 
   /**
+   * A salt of the catalogue with as much water of crystallisation as a formula says, such as
+   * MgSO4.H2O. What dissolves is reckoned by the dry part.
+   *
+   * @throws FeedFault when the formula cannot be read
+   */
+  public static Optional<Salt> withWaterOf(String formula) {
+    Formula wanted = Formula.parse(formula);
+    return CATALOGUE.stream()
+        .filter(s -> s.formula.dry().equals(wanted.dry()))
+        .findFirst()
+        .map(s -> s.as(wanted));
+  }
+
+  private Salt as(Formula wanted) {
+    double factor = wanted.molarMass() / formula.molarMass();
+    return new Salt(
+        wanted.text(),
+        name + " as " + wanted.text(),
+        wanted,
+        use,
+        offered,
+        ionsPerMole,
+        solubility.map(s -> s.times(factor)),
+        caution);
+  }
+
+  /**
    * The bag on the shelf.
    *
    * @param purity mass share of the chemical, above 0 to 1; technical grades 0.98 to 0.99

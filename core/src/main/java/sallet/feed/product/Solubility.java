@@ -14,6 +14,11 @@ public record Solubility(double at10C, double at20C, double at30C) {
     }
   }
 
+  /** The same amount in a heavier or lighter form. */
+  Solubility times(double factor) {
+    return new Solubility(factor * at10C, factor * at20C, factor * at30C);
+  }
+
   /** At a temperature, straight lines between the three and beyond; never below a tenth. */
   public double gL(double temperatureC) {
     double slope = temperatureC < 20 ? at20C - at10C : at30C - at20C;

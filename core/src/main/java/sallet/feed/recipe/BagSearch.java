@@ -9,7 +9,8 @@ import java.util.Optional;
  * below it. With no scale step and no limit on bags the first node is the answer.
  */
 final class BagSearch {
-  private static final double NOTHING = 1e-9;
+  /** Less than this is none of a bag, g/L. */
+  static final double NOTHING = 1e-9;
 
   private final FitModel model;
   private final double[] most;
@@ -23,6 +24,9 @@ final class BagSearch {
 
   /** And by this share. */
   private static final double RELATIVE_GAP = 0.005;
+
+  /** A step that gains less is rounding. */
+  private static final double LEAST_GAIN = 1e-12;
 
   private int nodes;
   private double bestValue;
@@ -209,20 +213,19 @@ final class BagSearch {
 
   /** Takes single steps up or down while the fit improves. */
   private double[] polish(double[] x, double[] lower, double[] upper) {
-    double value = model.objective(x);
+    double[] misses = model.misses(x);
     boolean better = true;
     while (better) {
       better = false;
       for (int j = 0; j < x.length; j++) {
         for (int sign = -1; step[j] > 0 && x[j] > NOTHING && sign <= 1; sign += 2) {
-          double before = x[j];
-          x[j] = inside(j, before + sign * step[j], lower, upper);
-          double changed = model.objective(x);
-          if (changed < value - 1e-12 && x[j] > NOTHING) {
-            value = changed;
+          double moved = inside(j, x[j] + sign * step[j], lower, upper);
+          double value = model.objectiveWith(misses, j, 0);
+          if (moved > NOTHING
+              && model.objectiveWith(misses, j, moved - x[j]) < value - LEAST_GAIN) {
+            x[j] = moved;
+            misses = model.misses(x);
             better = true;
-          } else {
-            x[j] = before;
           }
         }
       }

@@ -98,11 +98,28 @@ final class FitModel {
   /** The fit of grams per litre, without the price. */
   double objective(double[] gramsPerL) {
     double sum = 0;
-    for (int i = 0; i < start.length; i++) {
-      double miss = start[i];
+    for (double miss : misses(gramsPerL)) {
+      sum += miss * miss;
+    }
+    return sum;
+  }
+
+  /** Weighted miss of each goal. */
+  double[] misses(double[] gramsPerL) {
+    double[] misses = start.clone();
+    for (int i = 0; i < misses.length; i++) {
       for (int j = 0; j < gramsPerL.length; j++) {
-        miss += content[i][j] * gramsPerL[j];
+        misses[i] += content[i][j] * gramsPerL[j];
       }
+    }
+    return misses;
+  }
+
+  /** The fit after so much more of one bag. */
+  double objectiveWith(double[] misses, int bag, double moreGramsPerL) {
+    double sum = 0;
+    for (int i = 0; i < misses.length; i++) {
+      double miss = misses[i] + content[i][bag] * moreGramsPerL;
       sum += miss * miss;
     }
     return sum;

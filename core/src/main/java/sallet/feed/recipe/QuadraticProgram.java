@@ -200,12 +200,14 @@ final class QuadraticProgram {
         if (step == fullStep) {
           active.add(row);
           multipliers.add(multiplier);
-          rebuild();
+          extendBasis(row);
           return true;
         }
         active.remove(leaving);
         multipliers.remove(leaving);
-        rebuild();
+        basis.clear();
+        triangle.clear();
+        active.forEach(this::extendBasis);
       }
     }
 
@@ -231,27 +233,24 @@ final class QuadraticProgram {
       return along;
     }
 
-    private void rebuild() {
-      basis.clear();
-      triangle.clear();
-      for (int row : active) {
-        double[] b = forward(normals.get(row));
-        double[] column = new double[basis.size() + 1];
-        for (int pass = 0; pass < 2; pass++) {
-          for (int j = 0; j < basis.size(); j++) {
-            double part = dot(basis.get(j), b);
-            column[j] += part;
-            subtract(b, part, basis.get(j));
-          }
+    /** Adds a normal to the basis, made orthogonal twice for the sake of rounding. */
+    private void extendBasis(int row) {
+      double[] b = forward(normals.get(row));
+      double[] column = new double[basis.size() + 1];
+      for (int pass = 0; pass < 2; pass++) {
+        for (int j = 0; j < basis.size(); j++) {
+          double part = dot(basis.get(j), b);
+          column[j] += part;
+          subtract(b, part, basis.get(j));
         }
-        double length = Math.sqrt(dot(b, b));
-        column[basis.size()] = length;
-        for (int i = 0; i < size; i++) {
-          b[i] /= length;
-        }
-        basis.add(b);
-        triangle.add(column);
       }
+      double length = Math.sqrt(dot(b, b));
+      column[basis.size()] = length;
+      for (int i = 0; i < size; i++) {
+        b[i] /= length;
+      }
+      basis.add(b);
+      triangle.add(column);
     }
 
     private void subtract(double[] from, double factor, double[] what) {

@@ -69,6 +69,12 @@ public record Recipe(
     notes = List.copyOf(notes);
   }
 
+  /** How far off it is on the weighted mean, as a share: √(objective / Σ weight²). */
+  public double meanMiss() {
+    double weights = fits.stream().mapToDouble(f -> f.goal().weight() * f.goal().weight()).sum();
+    return Math.sqrt(objective / weights);
+  }
+
   /** The finished solution once it has stood in air. */
   public SolutionState state(double temperatureC) {
     return Speciation.at(temperatureC).solve(perLitre, Carbon.OPEN);

@@ -1,6 +1,7 @@
 package sallet.feed.recipe;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +21,11 @@ public final class RecipeFinder {
   /** Strongest anyone mixes of one salt, g/L of finished solution. */
   private static final double MOST_G_L = 3;
 
-  /** A fit this near to that of the whole shelf is as good: 2 % on each of six nutrients. */
-  private static final double AS_GOOD = 0.0024;
+  /** A fit is as good within this share of the best (judgement), */
+  private static final double NEARLY = 0.1;
+
+  /** and 2 % on each of six nutrients (judgement): 6 × 0.02². */
+  private static final double AS_GOOD = 6 * 0.02 * 0.02;
 
   /** Off by more than this, a nutrient counts as missed (judgement). */
   private static final double MISSED = 0.08;
@@ -59,7 +63,7 @@ public final class RecipeFinder {
     BagSearch search = search(question.mostBags().orElse(most.length), Double.POSITIVE_INFINITY);
     double[] best = search.search().orElseThrow(RecipeFinder::noRecipe);
     if (question.mostBags().isEmpty()) {
-      double goodEnough = model.objective(best) * 1.1 + AS_GOOD;
+      double goodEnough = goodEnough(model.objective(best));
       for (int bags = used(best) - 1; bags >= 1; bags--) {
         BagSearch fewer = search(bags, goodEnough);
         Optional<double[]> found = fewer.search();
@@ -73,6 +77,15 @@ public final class RecipeFinder {
     return assemble(best, search.bound());
   }
 
+  /** Whether a fit is so near to the best that fewer bags or less of a water may decide. */
+  public static boolean isAsGood(double objective, double best) {
+    return objective <= goodEnough(best);
+  }
+
+  private static double goodEnough(double best) {
+    return best * (1 + NEARLY) + AS_GOOD;
+  }
+
   private static FeedFault noRecipe() {
     return new FeedFault("No amounts of these bags keep all limits; loosen one of them");
   }
@@ -82,18 +95,14 @@ public final class RecipeFinder {
   }
 
   private static int used(double[] gramsPerL) {
-    int used = 0;
-    for (double g : gramsPerL) {
-      used += g > 1e-9 ? 1 : 0;
-    }
-    return used;
+    return (int) Arrays.stream(gramsPerL).filter(g -> g > BagSearch.NOTHING).count();
   }
 
   private Recipe assemble(double[] gramsPerL, double bound) {
     List<Recipe.Dose> doses = new ArrayList<>();
     Composition solution = question.water();
     for (int j = 0; j < gramsPerL.length; j++) {
-      if (gramsPerL[j] > 1e-9) {
+      if (gramsPerL[j] > BagSearch.NOTHING) {
         Bag bag = question.shelf().get(j);
         double raw = gramsPerL[j] * question.litres();
         double amount = question.scale().map(s -> s.round(raw)).orElse(raw);
@@ -138,7 +147,7 @@ public final class RecipeFinder {
     List<Bag> more = new ArrayList<>(question.shelf());
     more.add(Bag.of(salt.product(1)));
     FitModel wider = new FitModel(question.goals(), question.water(), more, question.limits());
-    double[] upper = java.util.Arrays.copyOf(most, more.size());
+    double[] upper = Arrays.copyOf(most, more.size());
     upper[more.size() - 1] = MOST_G_L;
     return wider
         .program

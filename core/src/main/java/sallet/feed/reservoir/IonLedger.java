@@ -36,6 +36,9 @@ public record IonLedger(
   private static final double SODIUM_MG_L = 50;
   private static final double IDLE_SHARE = 0.3;
 
+  /** A reservoir below this share is as good as dry. */
+  private static final double LEAST_LEFT = 0.05;
+
   /** A fresh solution. */
   public static IonLedger fresh(Composition perLitre, double litres) {
     if (!(litres > 0 && litres <= 10_000)) {
@@ -45,22 +48,14 @@ public record IonLedger(
   }
 
   /**
-   * Some days of growth: plants drink, water evaporates, the tank is topped up.
+   * Some days of growth: plants drink, water evaporates.
    *
    * @param drunkL water through the plants, L
    * @param evaporatedL water lost to the air, L
-   * @param topUp what is poured in, per litre
-   * @param topUpL how much, L
    */
-  public IonLedger after(
-      double days,
-      double drunkL,
-      double evaporatedL,
-      UptakePrior plants,
-      Composition topUp,
-      double topUpL) {
+  public IonLedger drunk(double days, double drunkL, double evaporatedL, UptakePrior plants) {
     double left = litres - drunkL - evaporatedL;
-    if (!(left > 0.05 * litres)) {
+    if (!(left > LEAST_LEFT * litres)) {
       throw new FeedFault(
           "The plants and the air would take %.1f L of the %.1f L in the reservoir"
               .formatted(drunkL + evaporatedL, litres));
@@ -76,15 +71,29 @@ public record IonLedger(
               taken.put(ion, take);
               kept.put(ion, mmol * litres - take);
             });
-    Composition total = new Composition(kept).plus(topUp.times(topUpL));
-    double volume = left + topUpL;
     return new IonLedger(
         day + days,
-        volume,
-        total.times(1 / volume),
+        left,
+        new Composition(kept).times(1 / left),
+        fresh,
+        addedLitres,
+        takenMmol.plus(new Composition(taken)));
+  }
+
+  /**
+   * With water or solution poured in.
+   *
+   * @param topUp what is poured in, per litre
+   * @param topUpL how much, L
+   */
+  public IonLedger toppedUp(Composition topUp, double topUpL) {
+    return new IonLedger(
+        day,
+        litres + topUpL,
+        Composition.mix(perLitre, litres, topUp, topUpL),
         fresh,
         addedLitres + topUpL,
-        takenMmol.plus(new Composition(taken)));
+        takenMmol);
   }
 
   /** The same with acid, base or salts added, mmol for the whole tank. */

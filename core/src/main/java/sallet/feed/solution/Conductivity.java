@@ -1,5 +1,7 @@
 package sallet.feed.solution;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -48,17 +50,37 @@ public final class Conductivity {
     }
   }
 
+  /**
+   * What one kind of ion carries.
+   *
+   * @param species its name
+   * @param lambda conductivity of a mole, S cm²/mol
+   * @param mmol amount, mmol/L
+   */
+  public record Term(String species, double lambda, double mmol) {
+    /** Its part of the conductivity, mS/cm. */
+    public double msCm() {
+      return lambda * mmol / 1000;
+    }
+  }
+
   /** Conductivity at the temperature of the state, mS/cm. */
   public static double msCm(SolutionState state) {
+    return terms(state).stream().mapToDouble(Term::msCm).sum();
+  }
+
+  /** What each charged species carries at the temperature of the state. */
+  public static List<Term> terms(SolutionState state) {
     double root = Math.sqrt(state.ionicStrengthMol());
-    double sum = 0;
+    List<Term> terms = new ArrayList<>();
     for (Map.Entry<String, SolutionState.Amount> entry : state.species().entrySet()) {
       SolutionState.Amount amount = entry.getValue();
       if (amount.charge() != 0) {
-        sum += lambda(entry.getKey(), amount.charge(), state.temperatureC(), root) * amount.mmol();
+        double lambda = lambda(entry.getKey(), amount.charge(), state.temperatureC(), root);
+        terms.add(new Term(entry.getKey(), lambda, amount.mmol()));
       }
     }
-    return sum / 1000;
+    return terms;
   }
 
   /** Conductivity of a composition at 25 °C, mS/cm: what a meter that compensates shows. */

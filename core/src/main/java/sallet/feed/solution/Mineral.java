@@ -12,12 +12,12 @@ public enum Mineral {
   /** CaSO4·2H2O (Langmuir and Melchior 1985; coefficients from memory, −4.58 at 25 °C). */
   GYPSUM("gypsum") {
     @Override
-    double logProduct(SolutionState s) {
+    public double logProduct(SolutionState s) {
       return s.logActivity(Ion.CALCIUM.name()) + s.logActivity(Ion.SULFATE.name());
     }
 
     @Override
-    double logSolubility(double temperatureC) {
+    public double logSolubility(double temperatureC) {
       double k = temperatureC + Water.ZERO_CELSIUS_K;
       return 68.2401 - 3221.51 / k - 25.0627 * Math.log10(k);
     }
@@ -26,12 +26,12 @@ public enum Mineral {
   /** CaHPO4·2H2O, −6.59 at 25 °C (Gregory, Moreno and Brown 1970; from memory). */
   BRUSHITE("calcium phosphate") {
     @Override
-    double logProduct(SolutionState s) {
+    public double logProduct(SolutionState s) {
       return s.logActivity(Ion.CALCIUM.name()) + s.logActivity(Species.HYDROGEN_PHOSPHATE);
     }
 
     @Override
-    double logSolubility(double temperatureC) {
+    public double logSolubility(double temperatureC) {
       return -6.59;
     }
   },
@@ -39,12 +39,12 @@ public enum Mineral {
   /** CaCO3 (Plummer and Busenberg 1982): the scale of hard water. */
   CALCITE("lime scale") {
     @Override
-    double logProduct(SolutionState s) {
+    public double logProduct(SolutionState s) {
       return s.logActivity(Ion.CALCIUM.name()) + s.logActivity(Species.CARBONATE);
     }
 
     @Override
-    double logSolubility(double temperatureC) {
+    public double logSolubility(double temperatureC) {
       return Carbonate.logCalcite(temperatureC);
     }
   };
@@ -55,9 +55,11 @@ public enum Mineral {
     this.name = name;
   }
 
-  abstract double logProduct(SolutionState state);
+  /** log10 of the ion activity product. */
+  public abstract double logProduct(SolutionState state);
 
-  abstract double logSolubility(double temperatureC);
+  /** log10 of the solubility product. */
+  public abstract double logSolubility(double temperatureC);
 
   /** The word a grower would use. */
   public String plainName() {

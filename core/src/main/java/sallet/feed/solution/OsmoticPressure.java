@@ -22,7 +22,7 @@ public final class OsmoticPressure {
   }
 
   /** Osmotic coefficient of all solutes together, 1 for an ideal solution. */
-  static double coefficient(SolutionState state) {
+  public static double coefficient(SolutionState state) {
     double solutesMol =
         state.species().values().stream().mapToDouble(SolutionState.Amount::mmol).sum() / 1000;
     return 1

@@ -113,6 +113,29 @@ public record TargetSolution(
     return Conductivity.msCm25(composition(), Carbon.OPEN);
   }
 
+  /**
+   * The solution with some concentrations changed. All nitrogen is split into what is ammonium and
+   * nitrate for the rest.
+   *
+   * @param wantedMgL concentrations wanted instead, mg/L
+   */
+  public TargetSolution changed(Map<Nutrient, Double> wantedMgL) {
+    EnumMap<Nutrient, Double> all = new EnumMap<>(Nutrient.class);
+    all.putAll(mgL);
+    all.putAll(wantedMgL);
+    Double nitrogen = all.remove(Nutrient.NITROGEN);
+    if (nitrogen != null) {
+      double ammonium = all.getOrDefault(Nutrient.AMMONIUM_NITROGEN, 0.0);
+      if (ammonium > nitrogen) {
+        throw new FeedFault(
+            "Ammonium nitrogen (%.1f mg/L) is more than all nitrogen (%.1f mg/L)"
+                .formatted(ammonium, nitrogen));
+      }
+      all.put(Nutrient.NITRATE_NITROGEN, nitrogen - ammonium);
+    }
+    return new TargetSolution(id, name + ", changed", all, source + "; changed by you", knownAs);
+  }
+
   /** All nutrients times a strength. */
   public TargetSolution atStrength(double strength) {
     if (!(strength > 0 && strength <= STRONGEST)) {

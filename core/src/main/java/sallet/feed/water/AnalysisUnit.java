@@ -61,6 +61,20 @@ public enum AnalysisUnit {
         };
   }
 
+  /** Whether it counts mass or amount, not charge or hardness. */
+  public boolean countsMatter() {
+    return kind != Kind.CHARGE;
+  }
+
+  /**
+   * Milligrams of an element in one unit of mass or amount.
+   *
+   * @param atomicWeight g/mol
+   */
+  public double mgPerUnit(double atomicWeight) {
+    return toMmol(1, atomicWeight, 1) * atomicWeight;
+  }
+
   /** The unit of a text; both micro signs, "dH", "fH" and "mval" are understood. */
   public static Optional<AnalysisUnit> of(String text) {
     String plain =

@@ -72,7 +72,7 @@ public record SourceWater(String name, Composition composition, List<String> not
     List<String> both = new ArrayList<>(notes);
     both.addAll(other.notes);
     return new SourceWater(
-        "%.0f %% %s with %.0f %% %s"
+        "%.0f %% %s and %.0f %% %s"
             .formatted(100 * (1 - shareOfOther), name, 100 * shareOfOther, other.name),
         Composition.mix(composition, 1 - shareOfOther, other.composition, shareOfOther),
         both);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sallet.feed.FeedFault;
 import sallet.feed.ion.Composition;
 import sallet.feed.ion.Ion;
@@ -92,15 +93,33 @@ public final class WaterBalance {
             ec -> faults.add("%s: EC must be 0 to 10 mS/cm, was %s".formatted(report.name(), ec)));
     report
         .ecMsCm()
-        .filter(ec -> report.pure() && ec > PURE_WATER_MS_CM)
-        .ifPresent(
-            ec ->
-                faults.add(
-                    "%s: rain or reverse-osmosis water has less than %.1f mS/cm, not %s mS/cm; check the unit (µS/cm?) or the filter"
-                        .formatted(report.name(), PURE_WATER_MS_CM, ec)));
+        .filter(ec -> report.pure())
+        .flatMap(ec -> tooMuchForPure(report.name(), ec))
+        .ifPresent(faults::add);
     if (!faults.isEmpty()) {
       throw new FeedFault(faults);
     }
+  }
+
+  private static Optional<String> tooMuchForPure(String name, double ecMsCm) {
+    return ecMsCm > PURE_WATER_MS_CM
+        ? Optional.of(
+            "%s: rain or reverse-osmosis water has less than %.1f mS/cm, not %s mS/cm; check the unit (µS/cm?) or the filter"
+                .formatted(name, PURE_WATER_MS_CM, ecMsCm))
+        : Optional.empty();
+  }
+
+  /**
+   * Lets a conductivity of rain or reverse-osmosis water pass.
+   *
+   * @throws FeedFault when no pure water has so much
+   */
+  public static void checkPure(String name, double ecMsCm) {
+    tooMuchForPure(name, ecMsCm)
+        .ifPresent(
+            sentence -> {
+              throw new FeedFault(sentence);
+            });
   }
 
   private void take(WaterEntry entry, WaterReport.Value value) {

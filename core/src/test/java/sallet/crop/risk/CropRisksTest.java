@@ -92,6 +92,47 @@ class CropRisksTest {
     assertThat(risk(Kind.STRETCH, "mizuna", dim).orElseThrow().concern()).isEqualTo(concern);
   }
 
+  /** Common practice: seedlings without enough light stretch within their first two weeks. */
+  @ParameterizedTest
+  @CsvSource({"7, NONE", "12, WATCH", "14, ACT"})
+  void seedlingsStretchInTheirFirstTwoWeeks(int dimDays, Concern concern) {
+    Crop mizuna = Catalogue.builtIn().find("mizuna").orElseThrow();
+    Exposure dim = new Room(1.5, 16, 21, 17, 55).exposure(mizuna, SPRING, false);
+    Exposure bright = new Room(8, 16, 21, 17, 55).exposure(mizuna, SPRING, false);
+    Exposure moved =
+        new Exposure(
+            mizuna,
+            SPRING,
+            SPRING.plusDays(DAYS),
+            List.of(
+                dim.stays().get(0),
+                new Stay(SPRING.plusDays(dimDays), bright.stays().get(0).place(), 225)),
+            dim.air(),
+            Exposure.STILL_AIR_M_PER_S,
+            false);
+    Exposure later =
+        new Exposure(
+            mizuna,
+            SPRING,
+            SPRING.plusDays(DAYS),
+            List.of(
+                bright.stays().get(0),
+                new Stay(SPRING.plusDays(14), dim.stays().get(0).place(), 225)),
+            dim.air(),
+            Exposure.STILL_AIR_M_PER_S,
+            false);
+    assertThat(stretch(moved)).isEqualTo(concern);
+    assertThat(stretch(later)).isEqualTo(Concern.NONE);
+  }
+
+  private static Concern stretch(Exposure life) {
+    return CropRisks.of(life).stream()
+        .filter(risk -> risk.kind() == Kind.STRETCH)
+        .findFirst()
+        .orElseThrow()
+        .concern();
+  }
+
   /** Carotti and others (2021): excessive at 400 µmol/m²/s for 16 h (23 mol) and 28 °C. */
   @Test
   void brightHotStillAirBurnsMargins() {

@@ -11,6 +11,7 @@ import sallet.crop.HarvestRule;
 import sallet.crop.PlaceDays;
 import sallet.crop.SeedCount;
 import sallet.plan.Sowing;
+import sallet.plan.SowingPlan;
 
 /** What is sown: batches, crops, seeds and emergence. */
 final class BatchCheck implements Check {
@@ -19,7 +20,7 @@ final class BatchCheck implements Check {
 
   @Override
   public void examine(Subject subject, List<Fault> faults) {
-    names(subject.plan().sowings(), faults);
+    names(subject.plan(), faults);
     for (Sowing sowing : subject.plan().sowings()) {
       if (!subject.calendar().isTaskDay(sowing.date())) {
         faults.add(
@@ -42,7 +43,8 @@ final class BatchCheck implements Check {
                 "a crop that can be planned, is wanted and not avoided",
                 sowing.crop()));
       }
-      crop.filter(Crop::plannable)
+      subject
+          .crop(sowing.crop())
           .ifPresent(
               known -> {
                 seeds(sowing, known.harvest().orElseThrow(), faults);
@@ -56,10 +58,11 @@ final class BatchCheck implements Check {
     return "batch " + sowing.batch();
   }
 
-  private static void names(List<Sowing> sowings, List<Fault> faults) {
+  private static void names(SowingPlan plan, List<Fault> faults) {
     Set<String> names = new HashSet<>();
+    plan.standing().forEach(batch -> names.add(batch.batch()));
     LocalDate before = LocalDate.MIN;
-    for (Sowing sowing : sowings) {
+    for (Sowing sowing : plan.sowings()) {
       if (!names.add(sowing.batch())) {
         faults.add(
             new Fault(

@@ -25,7 +25,7 @@ final class BowlCheck implements Check {
   public void examine(Subject subject, List<Fault> faults) {
     for (BowlWeek week : subject.plan().weeks()) {
       double harvest =
-          subject.plan().sowings().stream()
+          subject.plan().batches().stream()
               .mapToDouble(sowing -> picked(sowing, week.bowlDay()))
               .sum();
       if (!Close.sameSum(harvest, week.harvestGrams())) {
@@ -41,13 +41,35 @@ final class BowlCheck implements Check {
       }
     }
     Set<String> crops = new TreeSet<>();
-    subject.plan().sowings().forEach(sowing -> crops.add(sowing.crop()));
+    subject.plan().batches().forEach(sowing -> crops.add(sowing.crop()));
     subject.plan().weeks().forEach(week -> week.kinds().forEach(kind -> crops.add(kind.crop())));
     crops.forEach(crop -> supply(subject, crop, faults));
   }
 
   static String where(BowlWeek week) {
     return "week " + week.bowlDay();
+  }
+
+  /** Grams of a crop picked for a bowl; for the first with what is in hand already. */
+  static double supplied(Subject subject, String crop, LocalDate bowlDay) {
+    boolean first = bowlDay.equals(subject.plan().weeks().get(0).bowlDay());
+    double inHand =
+        first && subject.calendar().isPickDay(bowlDay)
+            ? subject.present().inHandGrams().getOrDefault(crop, 0.0)
+            : 0;
+    return inHand
+        + subject.plan().batches().stream()
+            .filter(sowing -> sowing.crop().equals(crop))
+            .mapToDouble(sowing -> picked(sowing, bowlDay))
+            .sum();
+  }
+
+  /** Grams of a crop in a bowl. */
+  static double eaten(BowlWeek week, String crop) {
+    return week.kinds().stream()
+        .filter(kind -> kind.crop().equals(crop))
+        .mapToDouble(Kind::grams)
+        .sum();
   }
 
   private static double picked(Sowing sowing, LocalDate day) {
@@ -98,16 +120,8 @@ final class BowlCheck implements Check {
             .isPresent();
     double inFridge = 0;
     for (BowlWeek week : subject.plan().weeks()) {
-      double fresh =
-          subject.plan().sowings().stream()
-              .filter(sowing -> sowing.crop().equals(crop))
-              .mapToDouble(sowing -> picked(sowing, week.bowlDay()))
-              .sum();
-      double eaten =
-          week.kinds().stream()
-              .filter(kind -> kind.crop().equals(crop))
-              .mapToDouble(Kind::grams)
-              .sum();
+      double fresh = supplied(subject, crop, week.bowlDay());
+      double eaten = eaten(week, crop);
       if (!(eaten <= inFridge + fresh + SUPPLY_TOLERANCE_G)) {
         faults.add(
             Fault.above(Rule.SUPPLY, where(week), crop + " eaten, g", inFridge + fresh, eaten));

@@ -21,8 +21,8 @@ final class MoveCheck implements Check {
       for (int i = 0; i < sowing.courses().size(); i++) {
         Course course = sowing.courses().get(i);
         String where = where(sowing, i);
-        toNursery(subject, sowing, course, where, faults);
-        toBench(subject, sowing, course, where, faults);
+        toNursery(subject, sowing.date(), sowing.emergence(), course, where, faults);
+        toBench(subject, sowing.emergence(), course, where, faults);
         end(subject, course, where, faults);
         pots(subject, course, where, faults);
       }
@@ -33,26 +33,29 @@ final class MoveCheck implements Check {
     return BatchCheck.where(sowing) + ", course " + (course + 1);
   }
 
-  private static void toNursery(
-      Subject subject, Sowing sowing, Course course, String where, List<Fault> faults) {
+  static void toNursery(
+      Subject subject,
+      LocalDate sown,
+      LocalDate emergence,
+      Course course,
+      String where,
+      List<Fault> faults) {
     LocalDate day = course.toNursery();
-    if (!subject.calendar().isTaskDay(day)
-        || day.isBefore(sowing.emergence())
-        || !day.isAfter(sowing.date())) {
+    if (!subject.calendar().isTaskDay(day) || day.isBefore(emergence) || !day.isAfter(sown)) {
       faults.add(
           new Fault(
               Rule.TO_NURSERY,
               where,
               "move to the nursery",
-              "a task day from " + sowing.emergence() + " on",
+              "a task day from " + emergence + " on",
               day.toString()));
     }
   }
 
-  private static void toBench(
-      Subject subject, Sowing sowing, Course course, String where, List<Fault> faults) {
+  static void toBench(
+      Subject subject, LocalDate emergence, Course course, String where, List<Fault> faults) {
     LocalDate day = course.toBench();
-    long age = ChronoUnit.DAYS.between(sowing.emergence(), day);
+    long age = ChronoUnit.DAYS.between(emergence, day);
     if (!subject.calendar().isTaskDay(day)
         || age < YOUNGEST_TO_BENCH
         || age > OLDEST_TO_BENCH
@@ -67,7 +70,7 @@ final class MoveCheck implements Check {
     }
   }
 
-  private static void end(Subject subject, Course course, String where, List<Fault> faults) {
+  static void end(Subject subject, Course course, String where, List<Fault> faults) {
     HomeCalendar calendar = subject.calendar();
     LocalDate end = course.end();
     if (!end.isAfter(course.toBench()) || end.isAfter(calendar.last())) {
@@ -86,7 +89,7 @@ final class MoveCheck implements Check {
     }
   }
 
-  private static void pots(Subject subject, Course course, String where, List<Fault> faults) {
+  static void pots(Subject subject, Course course, String where, List<Fault> faults) {
     List<String> pots = course.pots();
     if (pots.size() != course.plants() || new HashSet<>(pots).size() != pots.size()) {
       faults.add(

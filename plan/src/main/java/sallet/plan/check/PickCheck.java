@@ -19,7 +19,7 @@ final class PickCheck implements Check {
 
   @Override
   public void examine(Subject subject, List<Fault> faults) {
-    for (Sowing sowing : subject.plan().sowings()) {
+    for (Sowing sowing : subject.plan().batches()) {
       Optional<HarvestRule> rule = subject.catalogue().find(sowing.crop()).flatMap(Crop::harvest);
       for (int i = 0; i < sowing.courses().size(); i++) {
         Course course = sowing.courses().get(i);

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 import sallet.household.Nursery;
+import sallet.plan.Present;
 import sallet.plan.Sowing;
 import sallet.plan.Sowing.Course;
 
@@ -18,11 +20,12 @@ import sallet.plan.Sowing.Course;
 final class PlaceCheck implements Check {
   @Override
   public void examine(Subject subject, List<Fault> faults) {
-    List<Sowing> sowings = subject.plan().sowings();
+    List<Sowing> sowings = subject.plan().batches();
     Nursery nursery = subject.household().nursery();
-    fullest(subject, Rule.CELLS, nursery.cells(), day -> cellsInUse(sowings, day), faults);
+    fullest(subject, Rule.CELLS, nursery.cells(), day -> cellsInUse(subject, day), faults);
     fullest(subject, Rule.PLACES, nursery.places(), day -> placesInUse(sowings, day), faults);
     pots(sowings, faults);
+    held(subject, faults);
   }
 
   private static void fullest(
@@ -39,7 +42,27 @@ final class PlaceCheck implements Check {
   }
 
   /** All cells of a batch stay in use until its last seedling has left. */
-  private static int cellsInUse(List<Sowing> sowings, LocalDate day) {
+  private static int cellsInUse(Subject subject, LocalDate day) {
+    int standing =
+        subject.present().plants().stream()
+            .filter(plants -> plants.toNursery().isEmpty() && plants.toBench().isEmpty())
+            .filter(plants -> inCells(subject, plants.batch(), day))
+            .collect(Collectors.toMap(Present.Plants::batch, Present.Plants::cells, Math::max))
+            .values()
+            .stream()
+            .mapToInt(Integer::intValue)
+            .sum();
+    return standing + newCellsInUse(subject.plan().sowings(), day);
+  }
+
+  private static boolean inCells(Subject subject, String batch, LocalDate day) {
+    return subject.plan().standing().stream()
+        .filter(sowing -> sowing.batch().equals(batch))
+        .flatMap(sowing -> sowing.courses().stream())
+        .anyMatch(course -> day.isBefore(course.toNursery()));
+  }
+
+  private static int newCellsInUse(List<Sowing> sowings, LocalDate day) {
     return sowings.stream()
         .filter(sowing -> !day.isBefore(sowing.date()))
         .filter(
@@ -55,6 +78,22 @@ final class PlaceCheck implements Check {
         .filter(course -> !day.isBefore(course.toNursery()) && day.isBefore(course.toBench()))
         .mapToInt(Course::plants)
         .sum();
+  }
+
+  /** Pots with plants that cannot be planned with stay as they are. */
+  private static void held(Subject subject, List<Fault> faults) {
+    List<String> held = subject.heldPots();
+    for (Sowing batch : subject.plan().batches()) {
+      for (int i = 0; i < batch.courses().size(); i++) {
+        for (String pot : batch.courses().get(i).pots()) {
+          if (held.contains(pot)) {
+            faults.add(
+                new Fault(
+                    Rule.POT_TAKEN, MoveCheck.where(batch, i), "pot", "one that is free", pot));
+          }
+        }
+      }
+    }
   }
 
   private record PotStay(String where, Course course) {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
+import sallet.plan.Present;
 import sallet.plan.SowingPlan;
 
 /**
@@ -18,20 +19,33 @@ public final class PlanChecker {
           new CalendarCheck(),
           new BatchCheck(),
           new MoveCheck(),
+          new StandingCheck(),
           new PlaceCheck(),
           new PickCheck(),
           new LifeCheck(),
-          new BowlCheck());
+          new BowlCheck(),
+          new ObjectiveCheck());
 
   private PlanChecker() {}
 
-  /** Broken rules; none when the plan is valid. */
+  /** Broken rules of a plan from an empty bench; none when the plan is valid. */
   public static List<Fault> check(SowingPlan plan, Household household, Catalogue catalogue) {
-    return examine(plan, household, catalogue).faults();
+    return check(plan, household, catalogue, Present.NOTHING);
+  }
+
+  /**
+   * Broken rules; none when the plan is valid.
+   *
+   * @param present what stood when the plan was made
+   */
+  public static List<Fault> check(
+      SowingPlan plan, Household household, Catalogue catalogue, Present present) {
+    return examine(plan, household, catalogue, present).faults();
   }
 
   /** Broken rules and notes. */
-  public static Verdict examine(SowingPlan plan, Household household, Catalogue catalogue) {
+  public static Verdict examine(
+      SowingPlan plan, Household household, Catalogue catalogue, Present present) {
     List<Fault> faults = new ArrayList<>();
     if (plan.weeks().isEmpty()) {
       faults.add(new Fault(Rule.BOWL_DAYS, "plan", "number of bowls", "at least 1", "0"));
@@ -40,7 +54,12 @@ public final class PlanChecker {
     HomeCalendar calendar = new HomeCalendar(household, plan.from(), plan.weeks().size());
     return examine(
         new Subject(
-            plan, household, catalogue, calendar, new RoomSurroundings(household, calendar)));
+            plan,
+            household,
+            catalogue,
+            present,
+            calendar,
+            RoomSurroundings.of(household, calendar, present)));
   }
 
   /** Broken rules and notes in given surroundings. */

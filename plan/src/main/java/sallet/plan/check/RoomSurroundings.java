@@ -1,14 +1,18 @@
 package sallet.plan.check;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import sallet.crop.PlaceDays;
 import sallet.crop.RoomDays;
 import sallet.household.Household;
 import sallet.household.Pot;
 import sallet.light.HourlyLight;
 import sallet.light.RoomLight;
+import sallet.plan.Present;
 import sallet.plan.SowingPlan.PotGroup;
 
 /** The light and air of a household's own room. */
@@ -18,11 +22,22 @@ final class RoomSurroundings implements Surroundings {
   private final PlaceDays nursery;
   private final Map<PotGroup, PlaceDays> benches = new HashMap<>();
 
-  RoomSurroundings(Household household, HomeCalendar calendar) {
+  private RoomSurroundings(Household household, LocalDate first, int days) {
     this.household = household;
-    this.atPots = RoomLight.atPots(household, calendar.from(), calendar.days());
-    HourlyLight shelf = RoomLight.inNursery(household, calendar.from(), calendar.days());
+    this.atPots = RoomLight.atPots(household, first, days);
+    HourlyLight shelf = RoomLight.inNursery(household, first, days);
     this.nursery = RoomDays.inNursery(shelf, household.nursery(), household.room().air());
+  }
+
+  /** From the day the oldest plant was sown to the plan's last day. */
+  static RoomSurroundings of(Household household, HomeCalendar calendar, Present present) {
+    LocalDate first =
+        Stream.concat(
+                Stream.of(calendar.from()), present.plants().stream().map(Present.Plants::sown))
+            .min(LocalDate::compareTo)
+            .orElseThrow();
+    int before = (int) ChronoUnit.DAYS.between(first, calendar.from());
+    return new RoomSurroundings(household, first, before + calendar.days());
   }
 
   @Override

@@ -34,11 +34,15 @@ public enum Rule {
   PICK_GRAMS("Grams picked are what the growth model gives for that life."),
   CLEARED_GRAMS(
       "Grams cleared away are what the growth model leaves standing, or none at the last bowl."),
+  STANDING("Every plant that stands already goes on or is cleared, once, and no other is told."),
+  STAYS("Standing plants stay in their pots, and days that are over do not change."),
+  REST("Standing plants are not picked within five days of their last pick."),
   HARVEST("A bowl day's harvest is the sum of its picks."),
   KINDS("The kinds of a bowl are named once each, most first, and add up to the bowl."),
   SUPPLY("Nothing is eaten that was not picked that day, or a week before where the crop keeps."),
   BOWL_SIZE("No bowl holds more than the demand with the plan's margin."),
-  REACHABLE("A bowl is called out of reach while nothing sown could serve it, and is then empty.");
+  REACHABLE("A bowl is called out of reach while nothing sown could serve it, and is then empty."),
+  OBJECTIVE("The terms of what a plan costs follow from its bowls and batches and add up.");
 
   private final String sentence;
 

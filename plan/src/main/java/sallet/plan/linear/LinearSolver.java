@@ -3,39 +3,26 @@ package sallet.plan.linear;
 /** Who solves linear programmes. */
 public enum LinearSolver {
   /** The native simplex solver: fast, for the common systems. */
-  NATIVE {
-    @Override
-    public LinearProgramme programme() {
-      return new Glop();
-    }
+  NATIVE,
 
-    @Override
-    public LinearSolver usable() {
-      try {
-        Glop.load();
-        return this;
-      } catch (LinkageError e) {
-        return JAVA;
-      }
-    }
-  },
+  /** A simplex solver in plain Java, for every system; nothing native is loaded. */
+  JAVA;
 
-  /** A simplex solver in plain Java: slower, for every system. It loads nothing native. */
-  JAVA {
-    @Override
-    public LinearProgramme programme() {
-      return new Simplex();
-    }
-
-    @Override
-    public LinearSolver usable() {
-      return this;
-    }
-  };
-
-  /** An empty programme. */
-  public abstract LinearProgramme programme();
+  /** An empty programme, of {@link #usable}. */
+  public LinearProgramme programme() {
+    return usable() == NATIVE ? new Glop() : new Simplex();
+  }
 
   /** This solver, or the one in plain Java where the native library cannot be loaded. */
-  public abstract LinearSolver usable();
+  public LinearSolver usable() {
+    if (this == JAVA) {
+      return this;
+    }
+    try {
+      Glop.load();
+      return this;
+    } catch (LinkageError e) {
+      return JAVA;
+    }
+  }
 }

@@ -66,7 +66,7 @@ final class PlanAgain implements Grower {
   private static Present present(World world, Standing standing, Journal journal) {
     Scene scene = world.scene();
     Present believed =
-        Present.of(standing, journal, scene.household(), scene.catalogue(), List.of());
+        Present.of(standing, journal, scene.household(), scene.catalogue(), List.of(), false);
     return believed.withInHand(world.kitchen().fridge());
   }
 }

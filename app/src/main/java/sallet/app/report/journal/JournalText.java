@@ -40,7 +40,7 @@ public final class JournalText {
     line("WHAT STANDS ON " + Words.dayAndYear(report.standing().today()).toUpperCase(Locale.ROOT));
     wrapped(
         "",
-        ("After %s of the journal. Grams are fresh mass of one pot, of one seedling; in brackets"
+        ("After %s of the journal. Grams are fresh mass of one pot or seedling; in brackets"
                 + " what eight of ten such plants lie within.")
             .formatted(Words.count(report.rows(), "row")));
     if (report.standing().batches().isEmpty()) {

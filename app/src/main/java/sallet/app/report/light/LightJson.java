@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import sallet.app.report.Steps;
 import sallet.household.Pot;
 import sallet.light.HourlyLight;
 import sallet.light.LampHeight;
@@ -14,6 +15,7 @@ import sallet.light.LampWeek;
 import sallet.light.LightExplanation;
 import sallet.light.LightFactors;
 import sallet.light.LightNeed;
+import sallet.light.LightTarget;
 import sallet.light.LightWatch;
 import sallet.light.LightYear;
 import sallet.light.PlaceUse;
@@ -33,29 +35,14 @@ public final class LightJson {
     LightYear year = answer.year();
     ObjectNode root = NODES.objectNode();
     root.put("from", year.light().from().toString());
-    ObjectNode target = root.putObject("target");
-    target.put("origin", word(year.target().origin()));
-    target.put("mostHours", year.target().mostHours());
-    ArrayNode crops = target.putArray("crops");
-    year.target().wanted().forEach(need -> crops.add(need(need)));
+    root.set("target", target(year.target()));
     ArrayNode pots = root.putArray("pots");
     year.household().bench().pots().forEach(pot -> pots.add(pot(pot)));
     ArrayNode months = root.putArray("months");
     year.months().forEach(month -> months.add(month(year, month)));
     ArrayNode weeks = root.putArray("weeks");
     year.weeks().forEach(week -> weeks.add(week(week)));
-    ObjectNode lamps = root.putObject("lamps");
-    year.hanging().ifPresent(height -> lamps.set("hanging", height(height)));
-    year.better().ifPresent(height -> lamps.set("better", height(height)));
-    ArrayNode raises = lamps.putArray("raises");
-    year.raises()
-        .forEach(
-            raise ->
-                raises
-                    .addObject()
-                    .put("day", raise.day())
-                    .put("leavesM", rounded(raise.leavesM()))
-                    .put("toAboveBenchM", rounded(raise.toAboveBenchM())));
+    root.set("lamps", lamps(year));
     year.nursery()
         .ifPresent(
             shelf -> {
@@ -78,6 +65,31 @@ public final class LightJson {
     root.set("day", day(answer));
     answer.explained().ifPresent(told -> root.set("explanation", explanation(told)));
     return write(root);
+  }
+
+  private static ObjectNode target(LightTarget wanted) {
+    ObjectNode target = NODES.objectNode();
+    target.put("origin", word(wanted.origin()));
+    target.put("mostHours", wanted.mostHours());
+    ArrayNode crops = target.putArray("crops");
+    wanted.wanted().forEach(need -> crops.add(need(need)));
+    return target;
+  }
+
+  private static ObjectNode lamps(LightYear year) {
+    ObjectNode lamps = NODES.objectNode();
+    year.hanging().ifPresent(height -> lamps.set("hanging", height(height)));
+    year.better().ifPresent(height -> lamps.set("better", height(height)));
+    ArrayNode raises = lamps.putArray("raises");
+    year.raises()
+        .forEach(
+            raise ->
+                raises
+                    .addObject()
+                    .put("day", raise.day())
+                    .put("leavesM", rounded(raise.leavesM()))
+                    .put("toAboveBenchM", rounded(raise.toAboveBenchM())));
+    return lamps;
   }
 
   private static String write(ObjectNode root) {
@@ -201,16 +213,7 @@ public final class LightJson {
   private static ObjectNode explanation(LightExplanation told) {
     ObjectNode node = NODES.objectNode();
     node.put("ppfdUmol", rounded(told.ppfdUmol()));
-    ArrayNode steps = node.putArray("steps");
-    for (LightExplanation.Step step : told.steps()) {
-      steps
-          .addObject()
-          .put("name", step.name())
-          .put("value", rounded(step.value()))
-          .put("unit", step.unit())
-          .put("how", step.how())
-          .put("source", step.source());
-    }
+    node.set("steps", Steps.json(told.steps()));
     return node;
   }
 

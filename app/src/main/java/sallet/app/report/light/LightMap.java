@@ -19,10 +19,10 @@ final class LightMap {
   private static final double WIDTH = 420;
 
   /** How much of the room is shown around the tray, m. */
-  private static final double AROUND_M = 0.6;
+  private static final double AROUND_M = 0.35;
 
   /** Where one tint ends and the next begins, mol/m²/d. */
-  private static final List<Double> STEPS_MOL = List.of(3.0, 6.0, 8.0, 12.0, 17.0);
+  private static final List<Double> STEPS_MOL = List.of(4.0, 8.0, 12.0, 16.0, 22.0);
 
   private final LightYear year;
   private final LightYear.Month month;
@@ -76,14 +76,27 @@ final class LightMap {
       pot(bench.pots().get(i), month.dliMol(i));
     }
     for (Lamp lamp : year.household().lamps()) {
-      rect(
-          lamp.xM() - lamp.lengthM() / 2,
-          lamp.yM() - lamp.widthM() / 2,
-          lamp.xM() + lamp.lengthM() / 2,
-          lamp.yM() + lamp.widthM() / 2,
-          "lamp");
+      lamp(lamp);
     }
     return svg.closeLine();
+  }
+
+  private void lamp(Lamp lamp) {
+    svg.open(
+        "g",
+        "transform",
+        "rotate(%s %s %s)"
+            .formatted(
+                Markup.number(lamp.turnDeg()),
+                Markup.number(px(lamp.xM())),
+                Markup.number(py(lamp.yM()))));
+    rect(
+        lamp.xM() - lamp.lengthM() / 2,
+        lamp.yM() - lamp.widthM() / 2,
+        lamp.xM() + lamp.lengthM() / 2,
+        lamp.yM() + lamp.widthM() / 2,
+        "lamp");
+    svg.close();
   }
 
   private String wallName() {

@@ -19,6 +19,8 @@ public final class LightPage {
       .daylight { fill: var(--l5); stroke: var(--ink); stroke-width: .8; }
       .lamplight { fill: var(--sheet); stroke: var(--ink); stroke-width: .8; stroke-dasharray: 3 2; }
       .weeks { stroke: var(--ink); stroke-width: 1.5; }
+      .maps { grid-template-columns: repeat(auto-fill, minmax(min(26rem, 100%), 1fr)); }
+      .runs { white-space: nowrap; }
       .pane { fill: var(--accent); }
       .roof-pane { fill: none; stroke: var(--accent); stroke-width: 2; }
       """;
@@ -197,7 +199,7 @@ public final class LightPage {
     for (LightYear.Month month : year.months()) {
       LampWeek week = LightWords.week(year, month);
       page.open("tr").element("th", LightWords.month(month), "scope", "row");
-      page.element("td", LightWords.runs(week));
+      page.element("td", LightWords.runs(week), "class", "runs");
       number(LightWords.mol(week.dliMol().stream().mapToDouble(d -> d).min().orElse(0)));
       number(LightWords.mol(week.dliMol().stream().mapToDouble(d -> d).max().orElse(0)));
       number(PlaceWords.wantedMol(week));

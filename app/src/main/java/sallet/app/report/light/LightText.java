@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import sallet.app.report.Caution;
+import sallet.app.report.Steps;
 import sallet.app.report.Words;
 import sallet.household.Pot;
 import sallet.light.HourlyLight;
@@ -44,14 +45,7 @@ public final class LightText {
     out.append(
         "Light of pot %s on %s, %02d:00 to %02d:00 standard time%n%n"
             .formatted(pot, Words.dayAndYear(date), hour, hour + 1));
-    for (LightExplanation.Step step : told.steps()) {
-      out.append(
-          String.format(Locale.ROOT, "%-36s %10.3f %s", step.name(), step.value(), step.unit())
-              .stripTrailing());
-      out.append('\n');
-      String why = step.source().isEmpty() ? step.how() : step.how() + " [" + step.source() + "]";
-      out.append("    ").append(why).append('\n');
-    }
+    out.append(Steps.text(told.steps()));
     return out.toString();
   }
 

@@ -1,0 +1,130 @@
+package sallet.it;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sallet.app.file.HouseholdFile;
+import sallet.app.file.HouseholdReader;
+import sallet.app.report.crop.CropPage;
+import sallet.app.use.ForecastCrops;
+import sallet.crop.Catalogue;
+import sallet.crop.Crop;
+
+/** The crops' pages in a real browser, on a phone and a desk, by day and by night. */
+class CropPageTest {
+  @TempDir static Path dir;
+  private static Chromium chromium;
+
+  @BeforeAll
+  static void writePagesAndOpenBrowser() throws IOException {
+    Catalogue crops = Catalogue.builtIn();
+    HouseholdFile.Good good =
+        (HouseholdFile.Good)
+            new HouseholdReader(crops).read(Project.folder().resolve("examples/minimal.yaml"));
+    write(good, "all", Optional.empty());
+    write(good, "one", crops.find("butterhead"));
+    write(good, "fruit", crops.find("dwarf tomato"));
+    chromium = new Chromium();
+  }
+
+  private static void write(HouseholdFile.Good good, String name, Optional<Crop> crop)
+      throws IOException {
+    Files.writeString(
+        dir.resolve(name + ".html"),
+        CropPage.of(
+            ForecastCrops.of(
+                good.household(),
+                good.catalogue(),
+                LocalDate.of(2026, 11, 28),
+                crop,
+                Optional.empty())));
+  }
+
+  @AfterAll
+  static void closeBrowser() {
+    chromium.close();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "all,390,LIGHT",
+    "all,390,DARK",
+    "all,1280,LIGHT",
+    "one,390,LIGHT",
+    "one,1280,LIGHT",
+    "one,1280,DARK",
+    "fruit,390,LIGHT"
+  })
+  void everybodyCanUseThePage(String name, int width, ColorScheme scheme) {
+    open(
+        name,
+        width,
+        scheme,
+        page -> {
+          page.screenshot(
+              new Page.ScreenshotOptions()
+                  .setFullPage(true)
+                  .setPath(
+                      Path.of(
+                          "target",
+                          "screenshots",
+                          "crop-%s-%d-%s.png".formatted(name, width, scheme))));
+          page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
+          assertThat(new AxeBuilder(page).analyze().getViolations())
+              .extracting(rule -> rule.getId() + " " + rule.getNodes().get(0).getTarget())
+              .isEmpty();
+          assertThat(page.evaluate("document.documentElement.scrollWidth"))
+              .isEqualTo(page.evaluate("document.documentElement.clientWidth"));
+        });
+  }
+
+  @Test
+  void thePagePrintsOnAFewSheets() throws IOException {
+    Path pdf = Path.of("target", "screenshots", "crop.pdf");
+    open(
+        "one",
+        1280,
+        ColorScheme.LIGHT,
+        page -> page.pdf(new Page.PdfOptions().setPath(pdf).setFormat("A4")));
+    String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+    assertThat(text.split("/Type /Page\\b").length - 1).isBetween(1, 5);
+  }
+
+  /** Opens a page; whatever it logs, throws or asks for beside itself fails the test. */
+  private static void open(String name, int width, ColorScheme scheme, Consumer<Page> look) {
+    Browser.NewContextOptions options =
+        new Browser.NewContextOptions().setViewportSize(width, 844).setColorScheme(scheme);
+    try (BrowserContext context = chromium.browser().newContext(options)) {
+      Page page = context.newPage();
+      List<String> faults = new ArrayList<>();
+      List<String> requests = new ArrayList<>();
+      page.onConsoleMessage(message -> faults.add(message.text()));
+      page.onPageError(faults::add);
+      page.onRequest(request -> requests.add(request.url()));
+      String file = dir.resolve(name + ".html").toUri().toString();
+      page.navigate(file);
+      look.accept(page);
+      assertThat(requests).containsExactly(file);
+      assertThat(faults).isEmpty();
+    }
+  }
+}
