@@ -35,8 +35,7 @@ final class FullSizePlans {
   /** Plans one household and prints its row; whether the plan is valid. */
   private static boolean row(long seed, double seconds) {
     Wish wish = RandomHouseholds.fullSize(seed, CATALOGUE);
-    Present present =
-        seed % 2 == 0 ? Present.NOTHING : RandomPresent.of(seed, wish, CATALOGUE);
+    Present present = seed % 2 == 0 ? Present.NOTHING : RandomPresent.of(seed, wish, CATALOGUE);
     String about =
         String.format(
             "%4d %5d %6d %5d %9d",
@@ -84,8 +83,7 @@ final class FullSizePlans {
   }
 
   private static long cpu() {
-    return ((com.sun.management.OperatingSystemMXBean)
-            ManagementFactory.getOperatingSystemMXBean())
+    return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
         .getProcessCpuTime();
   }
 }

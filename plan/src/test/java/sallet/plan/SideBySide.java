@@ -101,8 +101,7 @@ final class SideBySide {
 
   /** CPU time of the whole process, ns. */
   private static long cpu() {
-    return ((com.sun.management.OperatingSystemMXBean)
-            ManagementFactory.getOperatingSystemMXBean())
+    return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
         .getProcessCpuTime();
   }
 }

@@ -119,8 +119,9 @@ final class TinyBench {
 
   private Surroundings surroundings(TaskCalendar calendar) {
     List<Surroundings.Group> groups = new ArrayList<>();
-    for (int g = 0; g < potLight.size(); g++) {
-      int share = potLight.size() == 1 ? pots : g == 0 ? pots - 1 : 1;
+    int kinds = Math.min(pots, potLight.size());
+    for (int g = 0; g < kinds; g++) {
+      int share = kinds == 1 ? pots : g == 0 ? pots - 1 : 1;
       String row = "" + (char) ('A' + g);
       groups.add(
           new Surroundings.Group(
