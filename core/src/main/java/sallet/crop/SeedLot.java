@@ -1,5 +1,7 @@
 package sallet.crop;
 
+import org.hipparchus.distribution.continuous.BetaDistribution;
+
 /**
  * What is believed of the usable share of a lot of seed: a Beta distribution.
  *
@@ -35,6 +37,11 @@ public record SeedLot(double a, double b) {
   /** Mean usable share. */
   public double mean() {
     return a / (a + b);
+  }
+
+  /** Usable share that is not exceeded with this probability, 0 to 1. */
+  public double quantile(double probability) {
+    return b == 0 ? 1 : new BetaDistribution(a, b).inverseCumulativeProbability(probability);
   }
 
   /** Probability that at least {@code k} of {@code n} seeds come (Beta-binomial). */

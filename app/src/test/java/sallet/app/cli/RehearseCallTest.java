@@ -68,7 +68,7 @@ class RehearseCallTest {
     assertThat(folder.resolve("rehearsal.json")).hasContent(call.out());
     String page = Files.readString(folder.resolve("rehearsal.html"));
     assertThat(page)
-        .contains("<svg", "every-7-days", "Bowls under 80 %")
+        .contains("<svg", "every-7-days", "Bowls under 80")
         .doesNotContain("<script", "src=", "href=\"http");
   }
 

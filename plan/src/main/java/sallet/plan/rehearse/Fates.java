@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
-import org.hipparchus.distribution.continuous.BetaDistribution;
 import sallet.crop.Crop;
 import sallet.crop.Emergence;
 import sallet.crop.SeedLot;
@@ -41,15 +40,9 @@ final class Fates {
       if (prospect != null) {
         luck.put(crop.name(), Math.exp(prospect.growthSpread() * z));
         growth.put(crop.name(), prospect.growthMedian());
-        usableShare.put(crop.name(), drawn(prospect.lot(), u));
+        usableShare.put(crop.name(), prospect.lot().quantile(u));
       }
     }
-  }
-
-  private static double drawn(SeedLot lot, double u) {
-    return lot.b() == 0
-        ? 1
-        : new BetaDistribution(lot.a(), lot.b()).inverseCumulativeProbability(u);
   }
 
   /** Standard deviation of the logarithm of a log-normal quantity with this variation. */
