@@ -30,7 +30,7 @@ public record LampShadow(
   /** A shadow not worth moving a lamp for. Judgement. */
   public static final double LITTLE = 0.05;
 
-  private static final int[] DAYS_OF_MONTH = {5, 15, 25};
+  private static final List<Integer> DAYS_OF_MONTH = List.of(5, 15, 25);
   private static final double STEP_M = 0.05;
 
   public LampShadow {
@@ -46,7 +46,7 @@ public record LampShadow(
     Days days = Days.of(household, from);
     double[][] bare = days.lightOf(household.withLamps(List.of()));
     double[][] hung = days.lightOf(household);
-    int each = DAYS_OF_MONTH.length;
+    int each = DAYS_OF_MONTH.size();
     List<Double> months =
         IntStream.range(0, 12)
             .mapToObj(
@@ -106,7 +106,7 @@ public record LampShadow(
       List<LocalDate> dates =
           IntStream.range(0, 12)
               .mapToObj(m -> from.withDayOfMonth(1).plusMonths(m))
-              .flatMap(month -> Arrays.stream(DAYS_OF_MONTH).mapToObj(month::withDayOfMonth))
+              .flatMap(month -> DAYS_OF_MONTH.stream().map(month::withDayOfMonth))
               .toList();
       return new Days(dates, dates.stream().map(outdoors::of).toList());
     }
