@@ -291,6 +291,7 @@ public record LightYear(
         household.reservoir(),
         household.feed(),
         List.of(),
+        household.watering(),
         Optional.empty());
   }
 }
