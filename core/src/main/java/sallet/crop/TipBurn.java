@@ -29,7 +29,9 @@ public final class TipBurn {
       double dliMol, double meanC, double airMPerS, double typeFactor, boolean closingHead) {
     double drive =
         -3
-            + 0.35 * (dliMol - borneMol(airMPerS, typeFactor)) + 0.25 * Math.max(0, meanC - 24) + (closingHead ? 1.0 : 0);
+            + 0.35 * (dliMol - borneMol(airMPerS, typeFactor))
+            + 0.25 * Math.max(0, meanC - 24)
+            + (closingHead ? 1.0 : 0);
     return 1 / (1 + Math.exp(-drive));
   }
 }

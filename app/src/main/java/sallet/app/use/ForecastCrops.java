@@ -146,6 +146,7 @@ public final class ForecastCrops {
         Skies.over(light, List.of(pot), household.room().air(), skies, Spread.PRIOR.seed()),
         sitesCm2.get(pot),
         household.room().air(),
+        household.watering().fan() ? Exposure.FAN_AIR_M_PER_S : Exposure.STILL_AIR_M_PER_S,
         household.place().latitudeDeg() < 0);
   }
 
@@ -157,7 +158,7 @@ public final class ForecastCrops {
             sown.plusDays(DAMP_DAYS),
             List.of(new Stay(sown, room.bench(), room.siteCm2())),
             room.air(),
-            Exposure.STILL_AIR_M_PER_S,
+            room.airMPerS(),
             room.southern()));
   }
 

@@ -174,7 +174,7 @@ public record GrowthForecast(
                   end.isAfter(emerged) ? end : emerged.plusDays(1),
                   stays,
                   room.air(),
-                  Exposure.STILL_AIR_M_PER_S,
+                  room.airMPerS(),
                   room.southern())));
     }
 
@@ -187,8 +187,7 @@ public record GrowthForecast(
 
     private Optional<LocalDate> replace(List<Stay> stays, LocalDate firstPick, LocalDate lastDay) {
       int first = (int) Math.max(1, ChronoUnit.DAYS.between(emerged, firstPick));
-      OptionalInt day =
-          median(stays, lastDay, new Picking(first, 7, pickShare)).renewDay();
+      OptionalInt day = median(stays, lastDay, new Picking(first, 7, pickShare)).renewDay();
       return day.isPresent() ? Optional.of(emerged.plusDays(day.getAsInt())) : Optional.empty();
     }
 
