@@ -105,7 +105,8 @@ final class CropCommand extends HouseholdCommand {
           .ifPresent(
               one ->
                   call.fault(
-                      "--pick", one.name() + " is harvested " + one.style().words() + ", not picked"));
+                      "--pick",
+                      one.name() + " is harvested " + one.style().words() + ", not picked"));
     }
     OptionalDouble age = years;
     return found.map(one -> new Asked(one, age, share));

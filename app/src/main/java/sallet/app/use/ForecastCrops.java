@@ -162,8 +162,7 @@ public final class ForecastCrops {
             room.southern()));
   }
 
-  private Detail detail(
-      Asked asked, RoomVerdict verdict, GrowingRoom room, List<Integer> byLight) {
+  private Detail detail(Asked asked, RoomVerdict verdict, GrowingRoom room, List<Integer> byLight) {
     Crop crop = verdict.crop();
     return new Detail(
         crop,

@@ -227,7 +227,9 @@ class CropCallTest {
         file(SMALL + "nursery: {cells: 20, places: 8, hours: 16 h, day: 86 °F, night: 86 °F}\n");
     Call call =
         Call.of("crop", hot.toString(), "--sow", "2026-12-01", "--crop", "butterhead lettuce");
-    assertThat(call.out()).containsPattern("Too\\s+few\\s+to\\s+count\\s+on").doesNotContain("For 6 plants");
+    assertThat(call.out())
+        .containsPattern("Too\\s+few\\s+to\\s+count\\s+on")
+        .doesNotContain("For 6 plants");
   }
 
   /** An own crop may also change one of the catalogue. */
