@@ -83,6 +83,18 @@ public record Crop(
   }
 
   /**
+   * The same crop from seed some years old: fewer of its seeds become a usable plant, by as much as
+   * a plain packet's seed has lost ({@link Seed#shareAfter}). Where it is not known how long the
+   * seed keeps the crop stays as it is.
+   *
+   * @param years age, 0 or more
+   */
+  public Crop fromSeedOf(double years) {
+    double fresh = seed.plainPacket().mean();
+    return withUsableShare(usableShare() * seed.shareAfter(fresh, years) / fresh);
+  }
+
+  /**
    * Where the numbers of a crop come from, in words for a report.
    *
    * @param guide source of the handbook values and of bolting

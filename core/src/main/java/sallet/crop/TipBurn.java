@@ -8,6 +8,14 @@ package sallet.crop;
 public final class TipBurn {
   private TipBurn() {}
 
+  /** Speed of the air from which more of it helps no more, m/s. */
+  public static final double ENOUGH_AIR_M_PER_S = 0.3;
+
+  /** Daily light the crop bears in moving air, mol/m²/d. */
+  public static double borneMol(double airMPerS, double typeFactor) {
+    return (12 + 5 * Math.min(1, airMPerS / ENOUGH_AIR_M_PER_S)) * typeFactor;
+  }
+
   /**
    * Index from 0 to 1.
    *
@@ -19,9 +27,11 @@ public final class TipBurn {
    */
   public static double index(
       double dliMol, double meanC, double airMPerS, double typeFactor, boolean closingHead) {
-    double borneMol = (12 + 5 * Math.min(1, airMPerS / 0.3)) * typeFactor;
     double drive =
-        -3 + 0.35 * (dliMol - borneMol) + 0.25 * Math.max(0, meanC - 24) + (closingHead ? 1.0 : 0);
+        -3
+            + 0.35 * (dliMol - borneMol(airMPerS, typeFactor))
+            + 0.25 * Math.max(0, meanC - 24)
+            + (closingHead ? 1.0 : 0);
     return 1 / (1 + Math.exp(-drive));
   }
 }

@@ -56,7 +56,7 @@ final class GrowthTiming {
     SteadyPlace steady = new SteadyPlace(200, 16, 21, 17, 450);
     PlaceDays place = steady.days(220);
     GrowingRoom room =
-        new GrowingRoom(place, 16, 49, place, List.of(place), 400, steady.air(), false);
+        new GrowingRoom(place, 16, 49, place, List.of(place), 400, steady.air(), 0.1, false);
     return GrowthForecast.of(crop, SteadyPlace.FIRST, room, Spread.PRIOR)
         .course()
         .map(course -> course.potG().median())

@@ -25,6 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sallet.app.file.HouseholdFile;
 import sallet.app.file.HouseholdReader;
 import sallet.app.report.crop.CropPage;
+import sallet.app.report.crop.CropReport;
 import sallet.app.use.ForecastCrops;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
@@ -55,7 +56,7 @@ class CropPageTest {
                 good.household(),
                 good.catalogue(),
                 LocalDate.of(2026, 11, 28),
-                crop,
+                crop.map(CropReport.Asked::of),
                 Optional.empty())));
   }
 

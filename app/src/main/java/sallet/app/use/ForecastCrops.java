@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import sallet.app.report.crop.CropReport;
+import sallet.app.report.crop.CropReport.Asked;
 import sallet.app.report.crop.CropReport.Detail;
 import sallet.app.report.crop.CropReport.PotMonths;
 import sallet.app.report.crop.CropReport.Spot;
@@ -69,14 +70,14 @@ public final class ForecastCrops {
    * The answer for a household.
    *
    * @param crops crops to compare
-   * @param crop the crop to tell in full
+   * @param asked the crop to tell in full
    * @param pot index of the pot; the one of middle light when empty
    */
   public static CropReport of(
       Household household,
       Catalogue crops,
       LocalDate sown,
-      Optional<Crop> crop,
+      Optional<Asked> asked,
       Optional<Integer> pot) {
     ForecastCrops forecast = new ForecastCrops(household, crops, sown);
     List<Integer> byLight = forecast.potsByLight();
@@ -87,16 +88,26 @@ public final class ForecastCrops {
             chosen, pot.isPresent() ? "as you asked" : "the pot of middle light on your bench");
     GrowingRoom room = forecast.room(chosen, SKIES);
     List<RoomVerdict> verdicts =
-        RoomVerdict.ofAll(crop.map(List::of).orElseGet(crops::all), sown, room, Spread.PRIOR);
+        asked
+            .map(one -> List.of(verdict(one, sown, room)))
+            .orElseGet(() -> RoomVerdict.ofAll(crops.all(), sown, room, Spread.PRIOR));
     return new CropReport(
         sown,
         spot,
         forecast.damp(crops.all().get(0), room),
         verdicts,
-        crop.map(
-            c ->
+        asked.map(
+            one ->
                 forecast.detail(
-                    verdicts.get(0), room, pot.isPresent() ? List.of(chosen) : byLight)));
+                    one, verdicts.get(0), room, pot.isPresent() ? List.of(chosen) : byLight)));
+  }
+
+  private static RoomVerdict verdict(Asked asked, LocalDate sown, GrowingRoom room) {
+    Crop crop =
+        asked.seedYears().isPresent()
+            ? asked.crop().fromSeedOf(asked.seedYears().getAsDouble())
+            : asked.crop();
+    return RoomVerdict.of(crop, sown, room, Spread.PRIOR, asked.pickShare());
   }
 
   private static int oldest(Catalogue crops) {
@@ -135,6 +146,7 @@ public final class ForecastCrops {
         Skies.over(light, List.of(pot), household.room().air(), skies, Spread.PRIOR.seed()),
         sitesCm2.get(pot),
         household.room().air(),
+        household.watering().fan() ? Exposure.FAN_AIR_M_PER_S : Exposure.STILL_AIR_M_PER_S,
         household.place().latitudeDeg() < 0);
   }
 
@@ -146,14 +158,15 @@ public final class ForecastCrops {
             sown.plusDays(DAMP_DAYS),
             List.of(new Stay(sown, room.bench(), room.siteCm2())),
             room.air(),
-            Exposure.STILL_AIR_M_PER_S,
+            room.airMPerS(),
             room.southern()));
   }
 
-  private Detail detail(RoomVerdict verdict, GrowingRoom room, List<Integer> byLight) {
+  private Detail detail(Asked asked, RoomVerdict verdict, GrowingRoom room, List<Integer> byLight) {
     Crop crop = verdict.crop();
     return new Detail(
         crop,
+        asked.seedYears(),
         verdict.forecast(),
         crop.style() == HarvestStyle.FRUIT
             ? Optional.of(

@@ -138,13 +138,98 @@ class CropCallTest {
       delimiter = '|',
       value = {
         "--crop=mizunna | --crop: \"mizunna\" is not in the catalogue of crops (did you mean \"mizuna\"?); docs/crops.md lists their names",
+        "--crop=mizuna --pick=120% | --pick: \"120%\" is no pick a plant can bear; write the share of its leaf area, 5 to 40 %",
+        "--crop=mizuna --seed-age=-1 | --seed-age: -1 lies outside what is allowed (0 to 20)",
+        "--pick=30 | --pick: goes with --crop, which names the crop",
+        "--crop=butterhead-lettuce --pick=30 | --pick: butterhead lettuce is harvested as a whole, not picked",
         "--place=Z9 | --place: \"Z9\" is no pot of your bench; the first is A1, the last B3",
         "--sow=1.12.2026 | --sow: \"1.12.2026\" is not a date; write year, month and day like 2027-07-03"
       })
   void aWrongOptionIsToldInASentence(String option, String sentence) throws IOException {
-    Call call = Call.of("crop", file(SMALL).toString(), option);
+    Call call = Call.of(("crop " + file(SMALL) + " " + option).split(" "));
     assertThat(call.err().strip()).isEqualTo(sentence);
     assertThat(call.status()).isEqualTo(2);
+  }
+
+  @Test
+  void oldSeedGivesFewerPlants() throws IOException {
+    JsonNode fresh = seed("mizuna");
+    JsonNode old = seed("mizuna", "--seed-age", "4");
+    assertThat(old.path("usableShare").asDouble())
+        .isBetween(0.3, fresh.path("usableShare").asDouble() - 0.05);
+    assertThat(old.path("medianDays")).isEqualTo(fresh.path("medianDays"));
+    assertThat(call("--crop", "mizuna", "--seed-age", "4").out())
+        .containsPattern("after 4\\s+years,\\s+which\\s+the\\s+numbers\\s+above\\s+reckon\\s+with");
+    assertThat(call("--crop", "mizuna", "--seed-age", "20").out())
+        .containsPattern("Too\\s+few\\s+to\\s+count\\s+on");
+  }
+
+  private JsonNode seed(String crop, String... more) throws IOException {
+    return pickedBy(crop, more).path("detail").path("forecast").path("seed");
+  }
+
+  private JsonNode pickedBy(String crop, String... more) throws IOException {
+    String[] args = new String[more.length + 3];
+    args[0] = "--crop";
+    args[1] = crop;
+    args[2] = "--json";
+    System.arraycopy(more, 0, args, 3, more.length);
+    JsonNode json = new ObjectMapper().readTree(call(args).out());
+    isValid(json);
+    return json;
+  }
+
+  /** A lighter pick takes less at first and leaves a heavier plant to lift. */
+  @Test
+  void aLighterPickLeavesAHeavierPlant() throws IOException {
+    JsonNode hard = pickedBy("mizuna").path("detail").path("forecast").path("harvests");
+    JsonNode light =
+        pickedBy("mizuna", "--pick", "20 %").path("detail").path("forecast").path("harvests");
+    assertThat(edible(light, 0)).isLessThan(edible(hard, 0));
+    assertThat(edible(light, light.size() - 1)).isGreaterThan(edible(hard, hard.size() - 1));
+  }
+
+  private static double edible(JsonNode takes, int i) {
+    return takes.get(i).path("edibleGrams").path("median").asDouble();
+  }
+
+  /** 12 mol in still air, 17 mol under a fan (common practice). */
+  @Test
+  void aFanLetsLettuceBearMoreLight() throws IOException {
+    JsonNode still = tipBurn(file(SMALL));
+    JsonNode fan = tipBurn(file(SMALL + "room: {fan: true}\n"));
+    assertThat(index(fan)).isLessThan(index(still));
+    assertThat(fan.path("says").asText()).contains("0.3 m/s of air");
+  }
+
+  private static JsonNode tipBurn(Path file) throws IOException {
+    for (JsonNode risk : detail(file, "butterhead lettuce").path("risks")) {
+      if (risk.path("says").asText().contains("of air, calcium")) {
+        return risk;
+      }
+    }
+    throw new AssertionError("no tip burn");
+  }
+
+  private static double index(JsonNode risk) {
+    for (JsonNode driver : risk.path("drivers")) {
+      if (driver.path("name").asText().equals("five-day light")) {
+        return -driver.path("watchFrom").asDouble();
+      }
+    }
+    throw new AssertionError("no light");
+  }
+
+  /** At 30 °C hardly any butterhead seed comes: no number of cells would do. */
+  @Test
+  void seedTooWarmToCountOnIsSaidSo() throws IOException {
+    Path hot =
+        file(SMALL + "nursery: {cells: 20, places: 8, hours: 16 h, day: 86 °F, night: 86 °F}\n");
+    Call call =
+        Call.of("crop", hot.toString(), "--sow", "2026-12-01", "--crop", "butterhead lettuce");
+    assertThat(call.out())
+        .containsPattern("Too\\s+few\\s+to\\s+count\\s+on")
+        .doesNotContain("For 6 plants");
   }
 
   /** An own crop may also change one of the catalogue. */

@@ -19,6 +19,7 @@ import sallet.household.AirClimate;
  * @param skies the same under other skies, at least one
  * @param siteCm2 area of the pot on the bench, cm²
  * @param air air of the room
+ * @param airMPerS speed of the air at the leaves, m/s
  * @param southern whether it lies south of the equator
  */
 public record GrowingRoom(
@@ -29,6 +30,7 @@ public record GrowingRoom(
     List<PlaceDays> skies,
     double siteCm2,
     AirClimate air,
+    double airMPerS,
     boolean southern) {
 
   private static final int USUAL_NURSERY_DAYS = 14;

@@ -92,6 +92,15 @@ public record GrowthForecast(
    * @param room where it grows, known from the day of sowing to the crop's age limit
    */
   public static GrowthForecast of(Crop crop, LocalDate sown, GrowingRoom room, Spread spread) {
+    return of(crop, sown, room, spread, HarvestRule.LARGEST_PICK);
+  }
+
+  /**
+   * The same with a weekly pick of a share of the leaf area, above 0 up to {@link
+   * HarvestRule#LARGEST_PICK}; crops harvested as a whole are not picked.
+   */
+  public static GrowthForecast of(
+      Crop crop, LocalDate sown, GrowingRoom room, Spread spread, double pickShare) {
     if (!crop.plannable()) {
       throw new IllegalArgumentException(
           crop.name() + " has no growth forecast: " + crop.whyNotPlannable());
@@ -106,7 +115,7 @@ public record GrowthForecast(
         crop,
         sown,
         emergence,
-        Optional.of(new Outlook(crop, sown, emergence, emerged, room, spread).course()));
+        Optional.of(new Outlook(crop, sown, emergence, emerged, room, spread, pickShare).course()));
   }
 
   /** The steps of a forecast. */
@@ -116,7 +125,8 @@ public record GrowthForecast(
       Emergence emergence,
       LocalDate emerged,
       GrowingRoom room,
-      Spread spread) {
+      Spread spread,
+      double pickShare) {
 
     Course course() {
       HarvestRule rule = rule();
@@ -134,7 +144,7 @@ public record GrowthForecast(
                   emergence,
                   days(lastDay),
                   days(firstPick),
-                  leafByLeaf ? HarvestRule.LARGEST_PICK : 0),
+                  leafByLeaf ? pickShare : 0),
               room,
               spread);
       List<Take> takes =
@@ -164,7 +174,7 @@ public record GrowthForecast(
                   end.isAfter(emerged) ? end : emerged.plusDays(1),
                   stays,
                   room.air(),
-                  Exposure.STILL_AIR_M_PER_S,
+                  room.airMPerS(),
                   room.southern())));
     }
 
@@ -177,8 +187,7 @@ public record GrowthForecast(
 
     private Optional<LocalDate> replace(List<Stay> stays, LocalDate firstPick, LocalDate lastDay) {
       int first = (int) Math.max(1, ChronoUnit.DAYS.between(emerged, firstPick));
-      OptionalInt day =
-          median(stays, lastDay, new Picking(first, 7, HarvestRule.LARGEST_PICK)).renewDay();
+      OptionalInt day = median(stays, lastDay, new Picking(first, 7, pickShare)).renewDay();
       return day.isPresent() ? Optional.of(emerged.plusDays(day.getAsInt())) : Optional.empty();
     }
 

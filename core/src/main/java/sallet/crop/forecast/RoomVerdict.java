@@ -10,6 +10,7 @@ import sallet.crop.Concern;
 import sallet.crop.Crop;
 import sallet.crop.CropGuide;
 import sallet.crop.Emergence;
+import sallet.crop.HarvestRule;
 import sallet.crop.PlaceDays;
 import sallet.crop.Span;
 import sallet.crop.TrayYield;
@@ -66,12 +67,18 @@ public record RoomVerdict(
         .toList();
   }
 
-  /** One crop. */
+  /** One crop, picked as hard as it bears. */
   public static RoomVerdict of(Crop crop, LocalDate sown, GrowingRoom room, Spread spread) {
+    return of(crop, sown, room, spread, HarvestRule.LARGEST_PICK);
+  }
+
+  /** One crop with a weekly pick of a share of its leaf area, see {@link GrowthForecast}. */
+  public static RoomVerdict of(
+      Crop crop, LocalDate sown, GrowingRoom room, Spread spread, double pickShare) {
     return switch (crop.style()) {
       case LEAF_BY_LEAF, WHOLE_PLANT ->
           crop.plannable()
-              ? ofPot(GrowthForecast.of(crop, sown, room, spread))
+              ? ofPot(GrowthForecast.of(crop, sown, room, spread, pickShare))
               : byLight(crop, sown, room);
       case TRAY, FRUIT -> byLight(crop, sown, room);
     };

@@ -102,6 +102,7 @@ public final class CropRisks {
 
   private static Risk tipBurn(Exposure life, double typeFactor) {
     boolean closing = life.crop().guide().group().equals("head");
+    double airMPerS = life.airMPerS();
     List<Exposure.Day> days = life.benchDays();
     double worst = -1;
     double dliMol = 0;
@@ -110,7 +111,7 @@ public final class CropRisks {
       List<Exposure.Day> five = days.subList(Math.max(0, i - LIGHT_MEMORY_DAYS + 1), i + 1);
       double light = Exposure.mean(five, Exposure.Day::dliMol);
       double warmth = days.get(i).meanC();
-      double index = TipBurn.index(light, warmth, life.airMPerS(), typeFactor, closing);
+      double index = TipBurn.index(light, warmth, airMPerS, typeFactor, closing);
       if (index > worst) {
         worst = index;
         dliMol = light;
@@ -125,10 +126,12 @@ public final class CropRisks {
             .formatted(
                 one(dliMol),
                 one(meanC),
-                one(life.airMPerS()),
+                one(airMPerS),
                 concern == Concern.NONE ? "keeps up" : "may not keep up"),
         List.of(
-            new Driver("five-day light", dliMol, "mol/m²/d", 12 * typeFactor),
+            new Driver(
+                "five-day light", dliMol, "mol/m²/d", TipBurn.borneMol(airMPerS, typeFactor)),
+            new Driver("air at the leaves", airMPerS, "m/s", TipBurn.ENOUGH_AIR_M_PER_S),
             new Driver("mean temperature", meanC, "°C", 24),
             new Driver("tip-burn index", worst, "", BURN_WATCH)),
         concern == Concern.NONE
@@ -282,12 +285,14 @@ public final class CropRisks {
         guess.isPresent()
             ? "; a rough guess at %s is %d mg/kg".formatted(light, guess.getAsInt())
             : "; what this crop holds at %s is not known".formatted(light);
+    boolean turned = life.southern() && !maximum.period().equals("all year");
+    String period = maximum.period() + (turned ? " in the north" : "");
     String growing = maximum.growing().equals("any") ? "" : maximum.growing() + ", ";
     return new Risk(
         Kind.NITRATE,
         concern,
         "Dim light and late feeding raise nitrate%s. Traders in the European Union may sell up to %d mg/kg (%s%s)."
-            .formatted(held, maximum.mgPerKg(), growing, maximum.period()),
+            .formatted(held, maximum.mgPerKg(), growing, period),
         List.of(new Driver("light of the last two weeks", dliMol, "mol/m²/d", NITRATE_WATCH_MOL)),
         concern == Concern.NONE
             ? ""

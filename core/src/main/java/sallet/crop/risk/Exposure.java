@@ -34,6 +34,9 @@ public record Exposure(
   /** Air speed at the crown in a room without a fan, m/s. Common practice. */
   public static final double STILL_AIR_M_PER_S = 0.1;
 
+  /** The same under a fan that blows gently down, m/s. Common practice. */
+  public static final double FAN_AIR_M_PER_S = 0.3;
+
   /** Days from emergence in which dim light draws a seedling. Common practice. */
   private static final int SEEDLING_DAYS = 14;
 

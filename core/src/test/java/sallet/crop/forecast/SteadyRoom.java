@@ -62,6 +62,7 @@ record SteadyRoom(double daylightMol, double lampMol, double dayC, double nightC
         Skies.over(light(), List.of(0), air(), skies, 7),
         siteCm2,
         air(),
+        0.1,
         false);
   }
 }

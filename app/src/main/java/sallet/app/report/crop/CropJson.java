@@ -69,6 +69,7 @@ public final class CropJson {
     node.put("crop", detail.crop().name());
     node.put("species", detail.crop().species());
     node.put("style", word(detail.crop().style()));
+    put(node, "seedAgeYears", detail.seedYears());
     put(
         node,
         "babyLeafGramsPer100Cm2",

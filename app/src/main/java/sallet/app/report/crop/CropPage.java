@@ -3,6 +3,7 @@ package sallet.app.report.crop;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import sallet.app.report.Caution;
 import sallet.app.report.Markup;
 import sallet.app.report.PageFrame;
@@ -139,7 +140,7 @@ public final class CropPage {
     }
     list(verdict.why());
     page.closeLine();
-    detail.forecast().ifPresent(this::forecast);
+    detail.forecast().ifPresent(forecast -> forecast(forecast, detail.seedYears()));
     detail.tomato().ifPresent(plan -> fruit(detail, plan));
     months(detail.months());
     lines(
@@ -149,7 +150,7 @@ public final class CropPage {
     lines("sources", "Where the numbers come from", CropWords.sources(detail.crop()));
   }
 
-  private void forecast(GrowthForecast forecast) {
+  private void forecast(GrowthForecast forecast, OptionalDouble seedYears) {
     forecast
         .course()
         .ifPresent(
@@ -160,7 +161,7 @@ public final class CropPage {
               risks(course.risks());
               page.closeLine();
             });
-    lines("seed", "Seed", CropWords.seed(forecast));
+    lines("seed", "Seed", CropWords.seed(forecast, seedYears));
   }
 
   private void growth(GrowthForecast forecast, Course course) {

@@ -3,7 +3,9 @@ package sallet.app.report.crop;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import sallet.crop.Crop;
+import sallet.crop.HarvestRule;
 import sallet.crop.TomatoPlan;
 import sallet.crop.forecast.DaysToMass;
 import sallet.crop.forecast.GrowthForecast;
@@ -39,15 +41,31 @@ public record CropReport(
   public record Spot(String pot, double siteCm2, double dliMol, String note) {}
 
   /**
+   * What was asked of one crop.
+   *
+   * @param crop the crop
+   * @param seedYears age of its seed, years; new when empty
+   * @param pickShare share of the leaf area of each weekly pick
+   */
+  public record Asked(Crop crop, OptionalDouble seedYears, double pickShare) {
+    /** A crop from new seed, picked as hard as it bears. */
+    public static Asked of(Crop crop) {
+      return new Asked(crop, OptionalDouble.empty(), HarvestRule.LARGEST_PICK);
+    }
+  }
+
+  /**
    * One crop in full.
    *
    * @param crop the crop
+   * @param seedYears age of its seed, years; new when empty
    * @param forecast what becomes of it; empty for trays and fruit
    * @param tomato the course of a fruiting crop
    * @param months days to {@link #MASSES_G} by place; empty for crops that cannot be planned
    */
   public record Detail(
       Crop crop,
+      OptionalDouble seedYears,
       Optional<GrowthForecast> forecast,
       Optional<TomatoPlan> tomato,
       List<PotMonths> months) {

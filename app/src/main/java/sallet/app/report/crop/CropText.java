@@ -3,6 +3,7 @@ package sallet.app.report.crop;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import sallet.app.report.Caution;
 import sallet.app.report.Words;
 import sallet.crop.Concern;
@@ -70,7 +71,7 @@ public final class CropText {
       out.wrapped("Not planned in pots: " + detail.crop().whyNotPlannable() + ".");
     }
     report.verdicts().get(0).why().forEach(why -> out.wrapped("  ", why));
-    detail.forecast().ifPresent(this::forecast);
+    detail.forecast().ifPresent(forecast -> forecast(forecast, detail.seedYears()));
     out.title("OTHER WAYS AND KEEPING");
     CropWords.keeping(detail.crop(), report.spot().dliMol()).forEach(out::wrapped);
     detail.tomato().ifPresent(plan -> tomato(detail, plan));
@@ -79,9 +80,9 @@ public final class CropText {
     CropWords.sources(detail.crop()).forEach(out::wrapped);
   }
 
-  private void forecast(GrowthForecast forecast) {
+  private void forecast(GrowthForecast forecast, OptionalDouble seedYears) {
     out.title("SEED");
-    CropWords.seed(forecast).forEach(out::wrapped);
+    CropWords.seed(forecast, seedYears).forEach(out::wrapped);
     forecast.course().ifPresent(course -> course(forecast, course));
   }
 

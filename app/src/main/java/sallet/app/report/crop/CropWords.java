@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import sallet.app.report.Markup;
@@ -34,6 +35,12 @@ final class CropWords {
 
   /** Plants wanted in the example of how many to sow. */
   private static final int PLANTS = 6;
+
+  /** Least usable share for which seeds are counted. Judgement: below, one bad lot spoils all. */
+  private static final double FEWEST_USABLE = 0.1;
+
+  /** Age of seed in the example, years. */
+  private static final double EXAMPLE_YEARS = 2;
 
   static final String HOW_SURE =
       "Bands hold eight of ten plants: they differ by the household's factor (0.85, variation 0.2),"
@@ -105,7 +112,7 @@ final class CropWords {
   }
 
   /** What comes of the seed, and how much of it to sow. */
-  static List<String> seed(GrowthForecast forecast) {
+  static List<String> seed(GrowthForecast forecast, OptionalDouble seedYears) {
     List<String> said = new ArrayList<>();
     Emergence emergence = forecast.emergence();
     said.add(emergence.advice());
@@ -117,19 +124,36 @@ final class CropWords {
                   Words.oneDecimal(emergence.daysUntil(0.9).getAsDouble()),
                   Math.round(100 * emergence.usableShare())));
     }
-    if (emergence.usableShare() > 0) {
+    if (emergence.usableShare() >= FEWEST_USABLE) {
       said.add(sowing(forecast.crop(), SeedLot.expecting(emergence.usableShare())));
+    } else if (emergence.usableShare() > 0) {
+      said.add("Too few to count on, however many are sown: mend the warmth or take newer seed.");
     }
-    Seed seed = forecast.crop().seed();
+    said.addAll(age(forecast.crop().seed(), seedYears));
+    return said;
+  }
+
+  private static List<String> age(Seed seed, OptionalDouble seedYears) {
+    List<String> said = new ArrayList<>();
+    double years = seedYears.orElse(EXAMPLE_YEARS);
     seed.keepsYears()
         .ifPresent(
-            years ->
+            keeps ->
                 said.add(
-                    "Cool and dry, seed keeps about %s. A lot of which 90 of 100 came when new gives %d after two years."
+                    "Cool and dry, seed keeps about %s. A lot of which 90 of 100 came when new gives %d after %s%s."
                         .formatted(
-                            Math.round(years) == 1 ? "a year" : Math.round(years) + " years",
-                            Math.round(100 * seed.shareAfter(0.9, 2)))));
+                            years(keeps),
+                            Math.round(100 * seed.shareAfter(0.9, years)),
+                            years(years),
+                            seedYears.isPresent() ? ", which the numbers above reckon with" : "")));
+    if (seedYears.isPresent() && seed.keepsYears().isEmpty()) {
+      said.add("How long its seed keeps is not known: its age is left out. Try ten on damp paper.");
+    }
     return said;
+  }
+
+  private static String years(double years) {
+    return years == 1 ? "a year" : plain(years) + " years";
   }
 
   private static String sowing(Crop crop, SeedLot lot) {
