@@ -1,4 +1,4 @@
-/** Indoor air: temperature by hour. */
+/** Indoor air: temperature, water vapour and heat. */
 @NullMarked
 package sallet.air;
 

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param lamps the lamps above the bench, none when daylight is all there is
  * @param feed what the nutrient solution is mixed from
  * @param readings the grower's own readings of light
+ * @param watering how the bench is watered
  * @param tariff what electricity costs, when the grower told
  */
 public record Household(
@@ -24,6 +25,7 @@ public record Household(
     Reservoir reservoir,
     FeedShelf feed,
     List<LightReading> readings,
+    Watering watering,
     Optional<Tariff> tariff) {
   public Household {
     absences = List.copyOf(absences);
@@ -54,6 +56,7 @@ public record Household(
         reservoir,
         FeedShelf.usual(),
         List.of(),
+        Watering.usual(),
         Optional.empty());
   }
 
@@ -66,27 +69,48 @@ public record Household(
   public Household withLamps(List<Lamp> others) {
     return new Household(
         eaters, absences, crops, place, room, bench, others, nursery, reservoir, feed, readings,
-        tariff);
+        watering, tariff);
   }
 
   /** The same household with other readings. */
   public Household withReadings(List<LightReading> others) {
     return new Household(
         eaters, absences, crops, place, room, bench, lamps, nursery, reservoir, feed, others,
-        tariff);
+        watering, tariff);
+  }
+
+  /** The same household watered otherwise. */
+  public Household withWatering(Watering other) {
+    return new Household(
+        eaters, absences, crops, place, room, bench, lamps, nursery, reservoir, feed, readings,
+        other, tariff);
+  }
+
+  /** The same household in another room, or in other air. */
+  public Household withRoom(Room other) {
+    return new Household(
+        eaters, absences, crops, place, other, bench, lamps, nursery, reservoir, feed, readings,
+        watering, tariff);
   }
 
   /** The same household with other eaters. */
   public Household withEaters(Eaters other) {
     return new Household(
         other, absences, crops, place, room, bench, lamps, nursery, reservoir, feed, readings,
-        tariff);
+        watering, tariff);
   }
 
   /** The same household with other wishes for crops. */
   public Household withCrops(CropWishes other) {
     return new Household(
         eaters, absences, other, place, room, bench, lamps, nursery, reservoir, feed, readings,
-        tariff);
+        watering, tariff);
+  }
+
+  /** The same household with other absences. */
+  public Household withAbsences(List<Absence> others) {
+    return new Household(
+        eaters, others, crops, place, room, bench, lamps, nursery, reservoir, feed, readings,
+        watering, tariff);
   }
 }

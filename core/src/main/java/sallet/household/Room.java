@@ -59,6 +59,12 @@ public record Room(
         List.of());
   }
 
+  /** The same room with other air. */
+  public Room withAir(AirClimate other) {
+    return new Room(
+        widthM, depthM, heightM, turnDeg, reflectance, outdoorAlbedo, other, windows, roofWindows);
+  }
+
   /** Whether any daylight comes in. */
   public boolean hasDaylight() {
     return !windows.isEmpty() || !roofWindows.isEmpty();

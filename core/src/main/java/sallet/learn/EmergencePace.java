@@ -16,7 +16,9 @@ final class EmergencePace {
   /** The same of one sowing around it. Judgement. */
   static final double SOWING_SPREAD = 0.15;
 
-  private static final int STEPS = 2000;
+  private static final NormalDistribution STANDARD = new NormalDistribution();
+
+  private static final int STEPS = 500;
 
   private EmergencePace() {}
 
@@ -60,7 +62,6 @@ final class EmergencePace {
     if (days <= 0 || Double.isInfinite(days)) {
       return days <= 0 ? 0 : 1;
     }
-    return new NormalDistribution()
-        .cumulativeProbability((Math.log(days / look.expectedDays()) + x) / sd);
+    return STANDARD.cumulativeProbability((Math.log(days / look.expectedDays()) + x) / sd);
   }
 }

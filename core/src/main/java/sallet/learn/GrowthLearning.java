@@ -84,8 +84,10 @@ final class GrowthLearning {
         .forEach(this::add);
     settle();
     List<Read> larger = followed.stream().flatMap(this::largerThanThought).toList();
-    larger.forEach(this::add);
-    settle();
+    if (!larger.isEmpty()) {
+      larger.forEach(this::add);
+      settle();
+    }
   }
 
   private void add(Read read) {
@@ -99,8 +101,11 @@ final class GrowthLearning {
 
   private void settle() {
     posterior = unknowns.after(List.of());
-    for (int round = 0; round < ROUNDS && !reads.isEmpty(); round++) {
+    boolean moves = !reads.isEmpty();
+    for (int round = 0; round < ROUNDS && moves; round++) {
+      Posterior before = posterior;
       posterior = unknowns.after(reads.stream().flatMap(r -> straight(r).stream()).toList());
+      moves = !posterior.nearly(before);
     }
   }
 
@@ -145,7 +150,11 @@ final class GrowthLearning {
   }
 
   private double logVigour(FollowedBatch batch, PlantStory plant) {
-    return plant(batch, Optional.of(plant), 0).mean();
+    return USUAL + posterior.mean(terms(batch, Optional.of(plant)));
+  }
+
+  private double logRegrowth() {
+    return posterior.mean(List.of(new Term(regrowth, 1)));
   }
 
   /** What the reading would be with other factors than those believed, by their logarithms. */
@@ -156,8 +165,7 @@ final class GrowthLearning {
             i -> {
               PlantStory plant = reading.plants().get(i);
               Vigour vigour =
-                  new Vigour(
-                      logVigour(read.batch(), plant) + more, regrowth().mean() + moreRegrowth);
+                  new Vigour(logVigour(read.batch(), plant) + more, logRegrowth() + moreRegrowth);
               GrowingPlant grown = read.batch().grown(plant);
               PlantState state =
                   grown
@@ -204,7 +212,7 @@ final class GrowthLearning {
   private Stream<Read> largerThanThought(FollowedBatch batch) {
     List<Read> found = new ArrayList<>();
     for (PlantStory plant : batch.story().plants()) {
-      Vigour vigour = new Vigour(logVigour(batch, plant), regrowth().mean());
+      Vigour vigour = new Vigour(logVigour(batch, plant), logRegrowth());
       List<PlantStory.Pick> picks = plant.picks();
       List<StandingGroup.Taken> taken =
           picks.isEmpty()

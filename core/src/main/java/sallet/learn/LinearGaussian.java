@@ -1,11 +1,13 @@
 package sallet.learn;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.RealVector;
 
 /**
@@ -42,61 +44,100 @@ final class LinearGaussian {
   /** What is believed after some readings. */
   Posterior after(List<Reading> readings) {
     int n = readings.size();
-    if (n == 0) {
-      return new Posterior(new ArrayRealVector(priorSd.size()), prior(), 0);
-    }
-    RealMatrix h = new Array2DRowRealMatrix(n, priorSd.size());
-    RealVector y = new ArrayRealVector(n);
+    double[][] ch = new double[n][priorSd.size()];
     for (int i = 0; i < n; i++) {
       for (Term term : readings.get(i).terms()) {
-        h.addToEntry(i, term.unknown(), term.weight());
+        double sd = priorSd.get(term.unknown());
+        ch[i][term.unknown()] += term.weight() * sd * sd;
       }
-      y.setEntry(i, readings.get(i).value());
     }
-    RealMatrix c = prior();
-    RealMatrix ch = c.multiplyTransposed(h);
-    RealMatrix s = h.multiply(ch);
-    for (int i = 0; i < n; i++) {
-      s.addToEntry(i, i, readings.get(i).sd() * readings.get(i).sd());
-    }
-    CholeskyDecomposition factored = new CholeskyDecomposition(s, 1e-9, 0);
-    RealVector weights = factored.getSolver().solve(y);
-    RealMatrix gain = factored.getSolver().solve(ch.transpose());
-    return new Posterior(
-        ch.operate(weights),
-        c.subtract(ch.multiply(gain)),
-        -0.5
-            * (y.dotProduct(weights)
-                + Math.log(factored.getDeterminant())
-                + n * Math.log(2 * Math.PI)));
+    return new Posterior(priorSd, readings, ch);
   }
 
-  private RealMatrix prior() {
-    RealMatrix c = new Array2DRowRealMatrix(priorSd.size(), priorSd.size());
-    for (int i = 0; i < priorSd.size(); i++) {
-      c.setEntry(i, i, priorSd.get(i) * priorSd.get(i));
+  /** The sum of some unknowns, weighted, in a row that holds one number for each. */
+  private static double sum(List<Term> terms, double[] row) {
+    double sum = 0;
+    for (Term term : terms) {
+      sum += term.weight() * row[term.unknown()];
     }
-    return c;
+    return sum;
   }
 
   /**
-   * The unknowns after the readings.
-   *
-   * @param logEvidence logarithm of the density of the readings beforehand
+   * The unknowns after the readings. The covariance is worked out only for the sums asked for: H is
+   * nearly empty, and few entries of V are ever looked at.
    */
-  record Posterior(RealVector mean, RealMatrix covariance, double logEvidence) {
-    double mean(List<Term> sum) {
-      return sum.stream().mapToDouble(t -> t.weight() * mean.getEntry(t.unknown())).sum();
-    }
+  static final class Posterior {
+    private final List<Double> priorSd;
+    private final double[][] ch;
+    private final double[] mean;
+    private final Optional<DecompositionSolver> solver;
+    private final double logEvidence;
 
-    double variance(List<Term> sum) {
-      double variance = 0;
-      for (Term a : sum) {
-        for (Term b : sum) {
-          variance += a.weight() * b.weight() * covariance.getEntry(a.unknown(), b.unknown());
+    private Posterior(List<Double> priorSd, List<Reading> readings, double[][] ch) {
+      int n = readings.size();
+      this.priorSd = List.copyOf(priorSd);
+      this.ch = ch;
+      this.mean = new double[priorSd.size()];
+      if (n == 0) {
+        solver = Optional.empty();
+        logEvidence = 0;
+        return;
+      }
+      double[][] s = new double[n][n];
+      double[] y = new double[n];
+      for (int i = 0; i < n; i++) {
+        for (int j = 0; j <= i; j++) {
+          s[i][j] = s[j][i] = sum(readings.get(i).terms(), ch[j]);
+        }
+        s[i][i] += readings.get(i).sd() * readings.get(i).sd();
+        y[i] = readings.get(i).value();
+      }
+      CholeskyDecomposition factored =
+          new CholeskyDecomposition(new Array2DRowRealMatrix(s, false), 1e-9, 0);
+      solver = Optional.of(factored.getSolver());
+      double[] weights = factored.getSolver().solve(new ArrayRealVector(y, false)).toArray();
+      double half = n * Math.log(2 * Math.PI);
+      for (int i = 0; i < n; i++) {
+        half += y[i] * weights[i] + 2 * Math.log(factored.getL().getEntry(i, i));
+        for (int k = 0; k < mean.length; k++) {
+          mean[k] += ch[i][k] * weights[i];
         }
       }
-      return Math.max(0, variance);
+      logEvidence = -0.5 * half;
+    }
+
+    /** Logarithm of the density of the readings beforehand. */
+    double logEvidence() {
+      return logEvidence;
+    }
+
+    /** Whether the means are the same but for rounding. */
+    boolean nearly(Posterior other) {
+      boolean same = mean.length == other.mean.length;
+      for (int k = 0; same && k < mean.length; k++) {
+        same = Math.abs(mean[k] - other.mean[k]) < 1e-6;
+      }
+      return same;
+    }
+
+    double mean(List<Term> terms) {
+      return sum(terms, mean);
+    }
+
+    double variance(List<Term> terms) {
+      double[] own = new double[priorSd.size()];
+      terms.forEach(t -> own[t.unknown()] += t.weight());
+      double variance = 0;
+      for (int k = 0; k < own.length; k++) {
+        variance += own[k] * own[k] * priorSd.get(k) * priorSd.get(k);
+      }
+      if (solver.isEmpty()) {
+        return variance;
+      }
+      RealVector q =
+          new ArrayRealVector(Arrays.stream(ch).mapToDouble(row -> sum(terms, row)).toArray());
+      return Math.max(0, variance - q.dotProduct(solver.get().solve(q)));
     }
   }
 }

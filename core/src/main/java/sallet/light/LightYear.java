@@ -29,6 +29,7 @@ import sallet.weather.PlaceClimate;
  * @param better height at which the lamps, undimmed for the longest day, give the pots' mean what
  *     is missing in the month that misses most; empty without lamps or when no height does
  * @param raises when the lamps go up as leaves rise
+ * @param shadow daylight that lamps and sheets keep off; empty without lamps or daylight
  * @param calibration the grower's readings
  * @param nursery map of the seed shelf, when its lamp is known
  * @param notes where the outdoor light comes from, a sentence each
@@ -42,6 +43,7 @@ public record LightYear(
     Optional<LampHeight> hanging,
     Optional<LampHeight> better,
     List<LampRaise> raises,
+    Optional<LampShadow> shadow,
     Calibration calibration,
     Optional<NurseryLight> nursery,
     List<String> notes) {
@@ -127,6 +129,7 @@ public record LightYear(
         lamps
             ? LampRaise.of(household, LampRaise.Canopy.LOOSE_LEAF, LightWarning.MOST_UMOL)
             : List.of(),
+        LampShadow.of(household, from),
         Calibration.of(household),
         household
             .nursery()
@@ -291,6 +294,7 @@ public record LightYear(
         household.reservoir(),
         household.feed(),
         List.of(),
+        household.watering(),
         Optional.empty());
   }
 }

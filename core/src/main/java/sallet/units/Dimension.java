@@ -74,6 +74,22 @@ public enum Dimension {
           "Btu/ft2/d",
           "BTU/ft2/day",
           "Btu/ft2/day")),
+  MASS(
+      "a mass",
+      Unit.of("g", 1, "gram", "grams"),
+      Unit.of("kg", 1000, "kilogram", "kilograms"),
+      Unit.of("oz", 28.349523125, "ounce", "ounces"),
+      Unit.of("lb", 453.59237, "lbs", "pound", "pounds")),
+  FLOW(
+      "a flow of water",
+      Unit.of("L/h", 1, "l/h", "L/hr", "l/hr", "Lh-1"),
+      Unit.of("L/min", 60, "l/min", "lpm", "Lmin-1"),
+      Unit.of("gal/h", 231 * 0.016387064, "gph", "gal/hr", "USgal/h")),
+  CONDUCTIVITY(
+      "a conductivity",
+      Unit.of("mS/cm", 1, "mScm-1", "dS/m"),
+      Unit.of("µS/cm", 0.001, "uScm-1"),
+      Unit.of("S/m", 10, "Sm-1")),
   ANGLE("an angle", Unit.of("°", 1, "deg", "degree", "degrees"));
 
   private final String what;

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A folder of check files with one sub-folder a subject.
@@ -28,13 +29,16 @@ public record CaseFolder(Path root) {
   }
 
   /**
-   * All rows of a file.
+   * All rows of a file; a JSON file is one row with all of it in the column {@code text}.
    *
    * @throws UnreadableCase when the file is missing or is not a table with a header
    */
   public List<CaseRow> rows(String file) {
     if (!has(file)) {
       throw new UnreadableCase(file + " is missing.");
+    }
+    if (file.endsWith(".json")) {
+      return List.of(new CaseRow(file, 1, Map.of("text", text(file))));
     }
     List<CaseRow> rows = new ArrayList<>();
     try (CsvReader<NamedCsvRecord> csv = CsvReader.builder().ofNamedCsvRecord(root.resolve(file))) {
@@ -50,5 +54,13 @@ public record CaseFolder(Path root) {
           file + " is not a table of comma-separated values (" + e.getMessage() + ").");
     }
     return rows;
+  }
+
+  private String text(String file) {
+    try {
+      return Files.readString(root.resolve(file));
+    } catch (IOException e) {
+      throw new UnreadableCase(file + " is not text (" + e.getMessage() + ").");
+    }
   }
 }

@@ -87,7 +87,7 @@ class StandingTest {
     assertThat(standing.learned().pace().median()).isCloseTo(1, within(1e-9));
     assertThat(standing.learned().seedOf(MIZUNA).now())
         .isEqualTo(SeedLot.expecting(MIZUNA.usableShare()));
-    assertThat(standing.learned().margin()).isEqualTo(Learned.USUAL_MARGIN);
+    assertThat(standing.learned().margin()).isCloseTo(Learned.USUAL_MARGIN, within(1e-12));
   }
 
   @Test
@@ -359,20 +359,21 @@ class StandingTest {
   }
 
   @Test
-  void theMarginRisesOnlyWhereRegrowthIsPoor() {
-    assertThat(margin(1.1)).isEqualTo(1.15);
-    assertThat(margin(0.9)).isCloseTo(1.15, within(1e-12));
-    assertThat(margin(0.85)).isCloseTo(1.225, within(1e-12));
-    assertThat(margin(0.8)).isCloseTo(1.3, within(1e-12));
-    assertThat(margin(0.5)).isEqualTo(1.3);
+  void theMarginFallsAsRegrowthIsKnownAndRisesWhereItIsPoor() {
+    assertThat(margin(1, 0.1)).isCloseTo(1.15, within(1e-12));
+    assertThat(margin(1, 0)).isEqualTo(1);
+    assertThat(margin(1.1, 0)).isEqualTo(1);
+    assertThat(margin(0.9, 0)).isCloseTo(1.158, within(0.001));
+    assertThat(margin(0.9, 0.05)).isGreaterThan(margin(0.9, 0));
+    assertThat(margin(0.8, 0)).isEqualTo(1.3);
   }
 
-  private static double margin(double regrowth) {
+  private static double margin(double regrowth, double spread) {
     Learned learned = standing(Journal.EMPTY, 1).learned();
     return new Learned(
             learned.bench(),
             learned.growth(),
-            LearnedFactor.prior(regrowth, 0.1),
+            new LearnedFactor(1, 0.1, 0, regrowth, spread),
             learned.pace(),
             learned.seed())
         .margin();

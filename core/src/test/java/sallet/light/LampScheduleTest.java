@@ -40,6 +40,7 @@ class LampScheduleTest {
         plain.reservoir(),
         plain.feed(),
         List.of(),
+        plain.watering(),
         tariff);
   }
 

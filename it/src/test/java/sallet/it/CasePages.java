@@ -76,7 +76,7 @@ final class CasePages {
         """);
     for (CaseFile file : CaseFile.known()) {
       String state =
-          checked.contains(file.path())
+          checked.stream().anyMatch(file::matches)
               ? "checked"
               : file.kind() == CaseFile.Kind.DATA ? "data" : "not built yet";
       page.append("| `%s` | %s | %s |\n".formatted(file.path(), state, file.holds()));

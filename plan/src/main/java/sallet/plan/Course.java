@@ -216,7 +216,7 @@ final class Course {
             .at()
             .stays(
                 plants.sown(),
-                plants.toNursery().orElse(calendar.slot(steps.nurserySlot)),
+                plants.toNursery().or(plants::toBench).orElse(calendar.slot(steps.nurserySlot)),
                 plants.toBench().orElse(calendar.slot(steps.benchSlot)),
                 steps.group);
     Crop crop = instance.crops().get(steps.crop);

@@ -34,10 +34,7 @@ final class InHand {
 
   /** Edible grams by crop. */
   Map<String, Double> grams() {
-    LocalDate lastBowl = today.with(TemporalAdjusters.previousOrSame(household.eaters().bowlDay()));
-    if (lastBowl.equals(today)) {
-      return picked(today.minusWeeks(1), today);
-    }
+    LocalDate lastBowl = today.with(TemporalAdjusters.previous(household.eaters().bowlDay()));
     Map<String, Double> grams = picked(lastBowl, today);
     leftOver(lastBowl).forEach((crop, g) -> grams.merge(crop, g, Double::sum));
     return grams;

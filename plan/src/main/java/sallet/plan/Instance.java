@@ -77,9 +77,13 @@ record Instance(
     return w >= firstBowl || (w == 0 && inHand() > 0);
   }
 
-  /** Grams to plan for at a bowl: no more than can serve it. */
+  /**
+   * Grams to plan for at a bowl: no more than can serve it. The next bowl is filled from what can
+   * be seen standing, so it needs no margin.
+   */
   double aimGrams(int w) {
-    double wanted = margin * calendar.demandGrams(w);
+    double factor = w == 0 ? Math.min(1, margin) : margin;
+    double wanted = factor * calendar.demandGrams(w);
     if (w >= firstBowl) {
       return wanted;
     }

@@ -40,8 +40,8 @@ final class LinearPlan {
    *
    * @param exact a master with grams of the growth model, ready to go on from afterwards
    */
-  Result solve(Master exact, Deadline deadline) {
-    Bounding bounding = bound(deadline);
+  Result solve(Master exact, Deadline deadline, boolean proving) {
+    Bounding bounding = proving ? bound(deadline) : new Bounding(Double.NaN, 0, List.of());
     bounding.lives.parallelStream()
         .map(l -> Life.lived(l.course(), l.picks()))
         .toList()
@@ -51,7 +51,10 @@ final class LinearPlan {
     boolean converged = false;
     while (more && exact.solve()) {
       rounds++;
-      converged = exact.addBetter() == 0 || exact.value() - bounding.bound <= tolerance;
+      converged =
+          exact.addBetter() == 0
+              || exact.value() - bounding.bound <= tolerance
+              || (!proving && exact.slack() <= tolerance);
       more = !converged && !deadline.over();
       tell("Exact", rounds, exact);
     }

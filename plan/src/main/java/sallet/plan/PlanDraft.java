@@ -263,7 +263,7 @@ final class PlanDraft {
       named.add(
           new SowingPlan.PotGroup(
               GROUP_NAMES.get(groups.size() - 1).get(g),
-              group.pots(),
+              group.alike(),
               group.meanDliMol(),
               group.siteCm2()));
     }

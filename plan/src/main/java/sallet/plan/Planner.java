@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import sallet.crop.Catalogue;
+import sallet.crop.Crop;
 import sallet.household.Household;
 import sallet.plan.linear.LinearSolver;
 
@@ -108,6 +109,18 @@ public final class Planner {
     return plan(request, season.places(), clock, progress, cancelled);
   }
 
+  /**
+   * The crops a household may sow: those wanted, or all that can be planned, less those avoided.
+   */
+  public static List<Crop> crops(Household household, Catalogue catalogue) {
+    return Question.crops(household.crops(), catalogue);
+  }
+
+  /** Points of grams missing, grams wasted and seeds sown; ten points are one gram missing. */
+  public static double points(double missingGrams, double wastedGrams, double seeds) {
+    return Weights.SHORT * missingGrams + Weights.WASTE * wastedGrams + Weights.SEED * seeds;
+  }
+
   private static SowingPlan plan(
       Request request,
       Surroundings at,
@@ -142,7 +155,8 @@ public final class Planner {
             graphs.stream().mapToLong(LifeGraph::nodes).sum(),
             clock.seconds()));
     try (Master exact = new Master(instance, graphs, false)) {
-      LinearPlan.Result linear = new LinearPlan(instance, graphs, progress).solve(exact, clock);
+      LinearPlan.Result linear =
+          new LinearPlan(instance, graphs, progress).solve(exact, clock, effort.proving());
       steps.add(
           String.format(
               Locale.ROOT,

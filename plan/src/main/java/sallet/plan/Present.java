@@ -74,7 +74,7 @@ public record Present(
     return new Present(
         standing.batches().stream()
             .filter(b -> b.crop().plannable())
-            .flatMap(b -> b.groups().stream().flatMap(g -> plants(b, g, standing.today()).stream()))
+            .flatMap(b -> b.groups().stream().flatMap(g -> plants(b, g, standing).stream()))
             .toList(),
         standing.otherPots(),
         new InHand(journal, household, catalogue, standing.today()).grams(),
@@ -84,8 +84,15 @@ public record Present(
         firm);
   }
 
+  /** The same with other grams in hand, edible grams by crop. */
+  public Present withInHand(Map<String, Double> grams) {
+    return new Present(plants, otherPots, grams, growthFactors, usableShares, promises, firm);
+  }
+
   private static Optional<Plants> plants(
-      StandingBatch batch, StandingGroup group, LocalDate today) {
+      StandingBatch batch, StandingGroup group, Standing standing) {
+    LocalDate today = standing.today();
+    double regrowth = standing.learned().regrowth().median();
     int count = (int) Math.round(group.plants());
     return count < 1
         ? Optional.empty()
@@ -100,7 +107,7 @@ public record Present(
                 group.toBench().map(day -> before(day, today)),
                 group.pots(),
                 group.count(),
-                group.vigour(),
+                group.vigour() * Math.pow(regrowth, group.picks().size()),
                 group.plant(),
                 group.lastPick()));
   }

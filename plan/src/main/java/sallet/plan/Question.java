@@ -46,7 +46,9 @@ final class Question {
             .min(Comparator.naturalOrder())
             .filter(day -> day.isBefore(request.from()))
             .orElse(request.from());
-    return surroundings(request.household(), first, calendar(request));
+    TaskCalendar calendar = calendar(request);
+    int before = (int) ChronoUnit.DAYS.between(first, calendar.from());
+    return surroundings(request.household(), first, before, before + calendar.days());
   }
 
   private static TaskCalendar calendar(Planner.Request request) {
@@ -126,15 +128,6 @@ final class Question {
    * Light, air and sites of the nursery and of up to three groups of pots.
    *
    * @param first first day whose light is wanted, not after the first of the plan
-   */
-  static Surroundings surroundings(Household household, LocalDate first, TaskCalendar calendar) {
-    int before = (int) ChronoUnit.DAYS.between(first, calendar.from());
-    return surroundings(household, first, before, before + calendar.days());
-  }
-
-  /**
-   * The same for days without a calendar.
-   *
    * @param before days before those by whose light pots are grouped
    * @param days all days
    */

@@ -2,6 +2,7 @@ package sallet.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -50,6 +51,27 @@ public record SowingPlan(
   /** All batches: those that stand already, then the new ones. */
   public List<Sowing> batches() {
     return Stream.concat(standing.stream(), sowings.stream()).toList();
+  }
+
+  /**
+   * The same plan with the luck of each bowl.
+   *
+   * @param luck one for each week
+   */
+  public SowingPlan withLuck(List<BowlWeek.Luck> luck) {
+    return new SowingPlan(
+        from,
+        taskDays,
+        margin,
+        IntStream.range(0, weeks.size()).mapToObj(w -> weeks.get(w).withLuck(luck.get(w))).toList(),
+        standing,
+        sowings,
+        picksNow,
+        objective,
+        solver,
+        groups,
+        marginals,
+        notes);
   }
 
   /**

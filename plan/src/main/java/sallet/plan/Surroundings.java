@@ -50,12 +50,11 @@ record Surroundings(
     for (Group group : groups) {
       List<String> pots = group.pots().stream().filter(p -> !taken.contains(p)).toList();
       if (!pots.isEmpty()) {
-        left.add(new Group(pots, group.days(), group.siteCm2(), group.meanDliMol()));
+        left.add(group.with(pots));
       }
     }
     if (left.isEmpty()) {
-      Group last = groups.get(0);
-      left.add(new Group(List.of(), last.days(), last.siteCm2(), last.meanDliMol()));
+      left.add(groups.get(0).with(List.of()));
     }
     return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, cells, places, left);
   }
@@ -66,7 +65,7 @@ record Surroundings(
     Group old = groups.get(group);
     List<String> pots = new ArrayList<>(old.pots());
     pots.add("one more");
-    more.set(group, new Group(pots, old.days(), old.siteCm2(), old.meanDliMol()));
+    more.set(group, old.with(pots));
     return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, cells, places, more);
   }
 
@@ -93,14 +92,27 @@ record Surroundings(
   /**
    * Pots with nearly equal light and site.
    *
-   * @param pots names of the pots
+   * @param pots names of the pots that may be used
+   * @param alike names of all pots whose mean it is, those held by other plants too
    * @param days their mean light and air
    * @param siteCm2 mean area one pot offers, cm²
    * @param meanDliMol mean light over the plan, mol/m²/d
    */
-  record Group(List<String> pots, PlaceDays days, double siteCm2, double meanDliMol) {
+  record Group(
+      List<String> pots, List<String> alike, PlaceDays days, double siteCm2, double meanDliMol) {
     Group {
       pots = List.copyOf(pots);
+      alike = List.copyOf(alike);
+    }
+
+    /** A group whose pots may all be used. */
+    Group(List<String> pots, PlaceDays days, double siteCm2, double meanDliMol) {
+      this(pots, pots, days, siteCm2, meanDliMol);
+    }
+
+    /** The same group with other pots that may be used. */
+    Group with(List<String> usable) {
+      return new Group(usable, alike, days, siteCm2, meanDliMol);
     }
   }
 }

@@ -12,7 +12,7 @@ import sallet.household.Eaters;
  * The days of a plan. A <em>slot</em> is a task day with the days up to the next one: places change
  * hands only at the start of a slot. A <em>bowl</em> is a bowl day, the last task day of its week.
  */
-final class TaskCalendar {
+public final class TaskCalendar {
   private final LocalDate from;
   private final List<LocalDate> slots = new ArrayList<>();
   private final List<LocalDate> bowls = new ArrayList<>();
@@ -22,7 +22,7 @@ final class TaskCalendar {
   /**
    * @param bowlCount number of bowl days, 1 or more
    */
-  TaskCalendar(Eaters eaters, List<Absence> absences, LocalDate from, int bowlCount) {
+  public TaskCalendar(Eaters eaters, List<Absence> absences, LocalDate from, int bowlCount) {
     this.from = from;
     LocalDate bowl = from.with(TemporalAdjusters.nextOrSame(eaters.bowlDay()));
     for (int i = 0; i < bowlCount; i++) {
@@ -55,43 +55,43 @@ final class TaskCalendar {
     return Math.min(eaters.people(), away);
   }
 
-  LocalDate from() {
+  public LocalDate from() {
     return from;
   }
 
   /** Days from the first day of the plan to the last bowl, both counted. */
-  int days() {
+  public int days() {
     return (int) ChronoUnit.DAYS.between(from, bowls.get(bowls.size() - 1)) + 1;
   }
 
-  List<LocalDate> slots() {
+  public List<LocalDate> slots() {
     return slots;
   }
 
-  LocalDate slot(int i) {
+  public LocalDate slot(int i) {
     return slots.get(i);
   }
 
-  int bowls() {
+  public int bowls() {
     return bowls.size();
   }
 
-  LocalDate bowl(int w) {
+  public LocalDate bowl(int w) {
     return bowls.get(w);
   }
 
   /** Slot that starts on a bowl day, or -1 when everybody is away. */
-  int slotOfBowl(int w) {
+  public int slotOfBowl(int w) {
     return bowlSlot[w];
   }
 
   /** True demand of a bowl, edible grams. */
-  double demandGrams(int w) {
+  public double demandGrams(int w) {
     return demandGrams[w];
   }
 
   /** First slot on or after a day, or -1. */
-  int slotFrom(LocalDate day) {
+  public int slotFrom(LocalDate day) {
     for (int i = 0; i < slots.size(); i++) {
       if (!slots.get(i).isBefore(day)) {
         return i;

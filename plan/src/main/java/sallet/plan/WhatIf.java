@@ -105,7 +105,8 @@ public final class WhatIf {
     List<LifeGraph> graphs = Courses.all(instance).parallelStream().map(LifeGraph::new).toList();
     try (Master exact = new Master(instance, graphs, false)) {
       LinearPlan.Result linear =
-          new LinearPlan(instance, graphs, step -> {}).solve(exact, new Deadline(time, cancelled));
+          new LinearPlan(instance, graphs, step -> {})
+              .solve(exact, new Deadline(time, cancelled), true);
       return linear.converged() ? OptionalDouble.of(linear.value()) : OptionalDouble.empty();
     }
   }

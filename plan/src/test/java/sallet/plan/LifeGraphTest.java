@@ -15,6 +15,7 @@ import sallet.household.Household;
 class LifeGraphTest {
   private static final int LONGEST_LIFE_BOWLS = 7;
   private static final List<Course> COURSES = new ArrayList<>();
+  private static final List<Course> STANDING = new ArrayList<>();
 
   @BeforeAll
   static void courses() {
@@ -26,6 +27,19 @@ class LifeGraphTest {
         Courses.all(instance).stream()
             .filter(c -> c.bowls.length >= 2 && c.bowls.length <= LONGEST_LIFE_BOWLS)
             .toList());
+    for (long seed = 0; STANDING.size() < 40; seed++) {
+      Instance tiny = new TinyBench(seed).standing(2).instance();
+      Courses.all(tiny).stream()
+          .filter(c -> c.standing >= 0 && c.bowls.length >= 2)
+          .filter(c -> c.bowls.length <= LONGEST_LIFE_BOWLS)
+          .forEach(STANDING::add);
+    }
+  }
+
+  /** A new sowing or, every other time, a plant that stands already. */
+  private static Course course(SplittableRandom random) {
+    List<Course> from = random.nextBoolean() ? COURSES : STANDING;
+    return from.get(random.nextInt(from.size()));
   }
 
   @Test
@@ -34,7 +48,7 @@ class LifeGraphTest {
     int cases = 500;
     double closest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < cases; i++) {
-      Course course = COURSES.get(random.nextInt(COURSES.size()));
+      Course course = course(random);
       Offer offer = randomOffer(course, random);
       LifeGraph graph = new LifeGraph(course);
       double bound = graph.bestValue(offer);
@@ -51,7 +65,7 @@ class LifeGraphTest {
   void theBestPathIsWorthWhatTheGraphSays() {
     SplittableRandom random = new SplittableRandom(11);
     for (int i = 0; i < 200; i++) {
-      Course course = COURSES.get(random.nextInt(COURSES.size()));
+      Course course = course(random);
       Offer offer = randomOffer(course, random);
       LifeGraph graph = new LifeGraph(course);
       double value = graph.bestValue(offer);
@@ -64,7 +78,7 @@ class LifeGraphTest {
   void anEndThatIsForbiddenIsNotTaken() {
     SplittableRandom random = new SplittableRandom(13);
     for (int i = 0; i < 200; i++) {
-      Course course = COURSES.get(random.nextInt(COURSES.size()));
+      Course course = course(random);
       Offer offer = randomOffer(course, random);
       LifeGraph graph = new LifeGraph(course);
       Life.Skeleton wanted = new Life.Skeleton(course, random.nextInt(course.bowls.length), false);

@@ -43,7 +43,9 @@ final class RandomPresent {
     TaskCalendar calendar =
         new TaskCalendar(
             wish.household().eaters(), wish.household().absences(), wish.from(), wish.bowls());
-    this.at = Question.surroundings(wish.household(), wish.from().minusDays(OLDEST), calendar);
+    this.at =
+        Question.surroundings(
+            wish.household(), wish.from().minusDays(OLDEST), OLDEST, OLDEST + calendar.days());
     this.freePots =
         new ArrayList<>(wish.household().bench().pots().stream().map(Pot::name).toList());
     this.freePlaces = wish.household().nursery().places();
@@ -75,7 +77,9 @@ final class RandomPresent {
         usable.put(crop.name(), random.nextDouble(0.4, 0.98));
       }
     }
-    return new Present(plants, List.of(), inHand, growth, usable, promises(), false);
+    List<String> others =
+        freePots.isEmpty() || random.nextInt(5) > 0 ? List.of() : List.of(freePots.get(0));
+    return new Present(plants, others, inHand, growth, usable, promises(), random.nextInt(4) == 0);
   }
 
   private List<Present.Promise> promises() {

@@ -28,7 +28,7 @@ class TidyingTest {
     Deadline never = new Deadline(Effort.counted(1).linear(), () -> false);
     WholePlan.Judge judge = new WholePlan.Judge(instance, graphs);
     try (Master exact = new Master(instance, graphs, false)) {
-      new LinearPlan(instance, graphs, step -> {}).solve(exact, never);
+      new LinearPlan(instance, graphs, step -> {}).solve(exact, never, true);
       WholePlan first =
           new WholePlants(
                   instance,

@@ -18,6 +18,8 @@ import sallet.app.file.HouseholdFile;
 import sallet.app.file.HouseholdReader;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
+import sallet.plan.NoPlan;
+import sallet.water.WaterFault;
 
 /**
  * A command about a household: it reads the file and the options, tells the faults of both in one
@@ -104,6 +106,20 @@ abstract class HouseholdCommand implements Callable<Integer> {
   /** Tells why there is no report. */
   final ExitStatus refuse(ExitStatus status, List<String> sentences) {
     return answer().refuse(status, "", sentences.stream().map(s -> new Fault("", 0, s)).toList());
+  }
+
+  /** Tells that pump, pots, flood and reservoir do not go together. */
+  final ExitStatus refuse(WaterFault wrong) {
+    List<Fault> faults =
+        wrong.lines().stream().map(l -> new Fault(l.path(), 0, l.sentence())).toList();
+    return answer().refuse(ExitStatus.WRONG_INPUT, file, faults);
+  }
+
+  /** Tells that there is no plan. */
+  final ExitStatus refuse(NoPlan none) {
+    return refuse(
+        ExitStatus.NO_ANSWER,
+        List.of(Optional.ofNullable(none.getMessage()).orElse("there is no plan")));
   }
 
   /** Tells the faults of another file the command reads. */

@@ -39,7 +39,10 @@ public final class Main {
             .addSubcommand(new LightCommand(terminal))
             .addSubcommand(new FeedCommand(terminal))
             .addSubcommand(new CropCommand(terminal))
-            .addSubcommand(new JournalCommand(terminal));
+            .addSubcommand(new JournalCommand(terminal))
+            .addSubcommand(new RehearseCommand(terminal))
+            .addSubcommand(new WaterCommand(terminal))
+            .addSubcommand(new AwayCommand(terminal));
     commandLine.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     commandLine.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -70,6 +70,7 @@ final class HouseholdBuilder {
         new Reservoir(values.base("reservoir.volume")),
         new ShelfBuilder(values).shelf(),
         List.of(),
+        new WateringBuilder(values, bench).watering(),
         tariff());
   }
 
@@ -183,7 +184,7 @@ final class HouseholdBuilder {
         new AirClimate(
             values.monthly("room.air.day"),
             values.monthly("room.air.night"),
-            values.base("room.air.humidity"),
+            values.monthly("room.air.humidity"),
             Assimilation.roomCo2Ppm(values.base("room.air.co2"))),
         IntStream.range(0, values.count("room.windows"))
             .mapToObj(i -> window("room.windows[" + i + "].", width, depth))

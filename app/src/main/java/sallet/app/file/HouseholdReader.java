@@ -78,6 +78,7 @@ public final class HouseholdReader {
       bench.check(lamps.get(i), household.lamps().get(i));
     }
     new ShelfChecks(values, faults, household.feed()).check();
+    new WateringChecks(values, faults, household).check();
     Household read = new ReadingChecks(values, faults).with(household);
     return Optional.of(new HouseholdFile.Good(read, known));
   }

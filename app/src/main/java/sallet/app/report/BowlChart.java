@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
+import sallet.crop.forecast.Band;
 import sallet.plan.BowlWeek;
 
 /** Bars of the bowls by week and kind, with the line of what is wanted. */
@@ -15,6 +16,9 @@ final class BowlChart {
   private static final double PLOT = 220;
   private static final double BOTTOM = 40;
 
+  /** Width of a whisker's feet and its distance from the bar. */
+  private static final double WHISKER = 5;
+
   private final List<BowlWeek> weeks;
   private final CropMarks marks;
   private final double topGrams;
@@ -25,10 +29,14 @@ final class BowlChart {
     this.marks = marks;
     double most =
         weeks.stream()
-            .mapToDouble(w -> Math.max(w.demandGrams(), w.plannedGrams()))
+            .mapToDouble(w -> Math.max(w.demandGrams(), Math.max(w.plannedGrams(), high(w))))
             .max()
             .orElse(0);
     this.topGrams = Math.max(most * 1.05, 10);
+  }
+
+  private static double high(BowlWeek week) {
+    return week.luck().map(luck -> luck.bowlGrams().high()).orElse(0.0);
   }
 
   static Markup of(PlanReport report, CropMarks marks) {
@@ -50,6 +58,7 @@ final class BowlChart {
     demand();
     for (int i = 0; i < weeks.size(); i++) {
       letters(i, weeks.get(i));
+      luck(i, weeks.get(i));
     }
     return svg.closeLine();
   }
@@ -124,6 +133,22 @@ final class BowlChart {
       }
       grams += kind.grams();
     }
+  }
+
+  /** An upright stroke with feet beside the bar, over what eight of ten seasons give. */
+  private void luck(int i, BowlWeek week) {
+    if (week.luck().isEmpty() || week.demandGrams() <= 0 || high(week) <= 0) {
+      return;
+    }
+    Band bowl = week.luck().get().bowlGrams();
+    double x = x(i) + BAR + WHISKER;
+    stroke(x, y(bowl.low()), x, y(bowl.high()));
+    stroke(x - WHISKER / 2, y(bowl.low()), x + WHISKER / 2, y(bowl.low()));
+    stroke(x - WHISKER / 2, y(bowl.high()), x + WHISKER / 2, y(bowl.high()));
+  }
+
+  private void stroke(double x1, double y1, double x2, double y2) {
+    svg.empty("line", "x1", x1, "x2", x2, "y1", y1, "y2", y2, "class", "luck");
   }
 
   /** How many grams are missing, above the bar and clear of the line of demand. */

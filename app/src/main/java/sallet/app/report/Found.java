@@ -27,6 +27,9 @@ final class Found {
 
   /** What one more place would bring: a sentence each, most first. */
   static List<String> limits(PlanReport report) {
+    if (report.plan().marginals().isEmpty()) {
+      return List.of("Not known: the search had no time to find out; give it more with --seconds.");
+    }
     List<String> worth =
         report.plan().marginals().stream()
             .filter(m -> m.gramsPerWeek() >= WORTH_TELLING)

@@ -53,18 +53,18 @@ public final class PlanCalendar {
 
   private static String summary(List<Task> tasks) {
     List<String> parts = new ArrayList<>();
-    long sowings = count(tasks, Task.Event.SOW);
-    long moves = count(tasks, Task.Event.MOVE_TO_NURSERY) + count(tasks, Task.Event.MOVE_TO_POT);
-    long clears = count(tasks, Task.Event.CLEAR);
+    int seeds = count(tasks, Task.Event.SOW);
+    int moves = count(tasks, Task.Event.MOVE_TO_NURSERY) + count(tasks, Task.Event.MOVE_TO_POT);
+    int clears = count(tasks, Task.Event.CLEAR);
     double grams = tasks.stream().mapToDouble(Task::grams).sum();
-    if (sowings > 0) {
-      parts.add("sow " + sowings);
+    if (seeds > 0) {
+      parts.add("sow " + Words.count(seeds, "seed"));
     }
     if (moves > 0) {
-      parts.add("move " + moves);
+      parts.add("move " + Words.count(moves, "plant"));
     }
     if (clears > 0) {
-      parts.add("clear " + clears);
+      parts.add("clear " + Words.count(clears, "pot"));
     }
     if (grams >= 0.5) {
       parts.add("pick " + Words.grams(grams));
@@ -72,8 +72,9 @@ public final class PlanCalendar {
     return "Salad bench: %s (%d min)".formatted(String.join(", ", parts), Tasks.minutes(tasks));
   }
 
-  private static long count(List<Task> tasks, Task.Event event) {
-    return tasks.stream().filter(task -> task.event() == event).count();
+  /** Seeds or plants of the tasks of a kind. */
+  private static int count(List<Task> tasks, Task.Event event) {
+    return tasks.stream().filter(t -> t.event() == event).mapToInt(Task::count).sum();
   }
 
   /** A name-based UUID of place, pots and day (RFC 7986 section 5.3 recommends a UUID). */

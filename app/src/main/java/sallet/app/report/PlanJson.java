@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import sallet.crop.Catalogue;
+import sallet.crop.forecast.Band;
 import sallet.household.Household;
 import sallet.plan.BowlWeek;
 import sallet.plan.Sowing;
@@ -83,7 +84,13 @@ public final class PlanJson {
     node.put("demandGrams", tenths(week.demandGrams()));
     node.put("reachable", week.reachable());
     node.put("plannedGrams", tenths(week.plannedGrams()));
-    node.put("harvestGramsExpected", tenths(week.harvestGrams()));
+    week.luck()
+        .ifPresentOrElse(
+            luck -> {
+              band(node, "harvestGrams", luck.harvestGrams());
+              band(node, "bowlGrams", luck.bowlGrams());
+            },
+            () -> node.put("harvestGramsExpected", tenths(week.harvestGrams())));
     node.put("shortfallGrams", tenths(week.shortfallGrams()));
     node.put("surplusGrams", tenths(week.surplusGrams()));
     ArrayNode kinds = node.putArray("kinds");
@@ -94,6 +101,12 @@ public final class PlanJson {
     ArrayNode full = node.putArray("fullPlaces");
     week.fullPlaces().forEach(full::add);
     return node;
+  }
+
+  private static void band(ObjectNode node, String name, Band band) {
+    node.put(name + "Low", tenths(band.low()));
+    node.put(name + "Expected", tenths(band.median()));
+    node.put(name + "High", tenths(band.high()));
   }
 
   private static ObjectNode sowing(Sowing sowing) {

@@ -85,6 +85,9 @@ public final class PlanPage {
       page.element("p", "Nothing to do in these two weeks.");
     }
     days.forEach(this::dayList);
+    if (!report.seeds().isEmpty()) {
+      page.element("p", "Seeds for the whole plan: " + String.join(", ", report.seeds()) + ".");
+    }
     page.add(caution(Caution.FOOD));
     page.closeLine();
   }
@@ -95,12 +98,15 @@ public final class PlanPage {
     page.element("span", "about %d min".formatted(Tasks.minutes(tasks)), "class", "quiet");
     page.closeLine();
     page.open("ul", "class", "checklist");
-    for (Task task : tasks) {
-      page.open("li").open("label");
-      page.empty("input", "type", "checkbox");
-      page.element("span", task.text());
-      page.close().closeLine();
-    }
+    tasks.forEach(task -> tick(task.text()));
+    report.fridge(day).ifPresent(this::tick);
+    page.close().closeLine();
+  }
+
+  private void tick(String text) {
+    page.open("li").open("label");
+    page.empty("input", "type", "checkbox");
+    page.element("span", text);
     page.close().closeLine();
   }
 
@@ -117,7 +123,8 @@ public final class PlanPage {
     page.element(
         "p",
         "Each bar is a bowl, stacked by kind; the thick line is what you want. A number with a minus"
-            + " says how many grams are missing.");
+            + " says how many grams are missing. The thin stroke beside a bar spans what is in the"
+            + " bowl in eight of ten seasons when the plan is followed as it is.");
     legend();
     chart("Chart of the bowls", BowlChart.of(report, marks));
     page.add(PageTables.bowls(report));

@@ -1,7 +1,9 @@
 package sallet.app.report;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sallet.crop.Catalogue;
@@ -29,6 +31,9 @@ record PlanReport(
 
   /** A bowl lacks something worth telling from here on, g: a leaf or two. Judgement. */
   static final double SHORT_FROM_GRAMS = 1;
+
+  /** A leaf or two is not worth a line about the fridge, g. Judgement. */
+  private static final double FRIDGE_FROM_GRAMS = 5;
 
   /** Days told in full at the head of a report. */
   static final int TWO_WEEKS = 14;
@@ -82,6 +87,30 @@ record PlanReport(
             Words.count(bowls.size(), "bowl"),
             bowls.size() == 1 ? "is" : "are",
             Words.percent(1 - missing / demand));
+  }
+
+  /** What to put into the fridge on a bowl day for the bowl after; empty for next to nothing. */
+  Optional<String> fridge(LocalDate day) {
+    List<BowlWeek> weeks = plan().weeks();
+    for (int w = 0; w + 1 < weeks.size(); w++) {
+      BowlWeek next = weeks.get(w + 1);
+      double grams = next.plannedGrams() - next.harvestGrams();
+      if (weeks.get(w).bowlDay().equals(day) && grams >= FRIDGE_FROM_GRAMS) {
+        return Optional.of(
+            "Keep about %s in the fridge for the bowl of %s."
+                .formatted(Words.grams(grams), Words.day(next.bowlDay())));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Seeds the plan sows of each crop, in order of first sowing. */
+  List<String> seeds() {
+    Map<String, Integer> seeds = new LinkedHashMap<>();
+    plan().sowings().forEach(s -> seeds.merge(s.crop(), s.seeds(), Integer::sum));
+    return seeds.entrySet().stream()
+        .map(e -> e.getValue() + " of " + Words.spoken(e.getKey()))
+        .toList();
   }
 
   /** Why a short bowl is short, as far as the plan knows. */

@@ -94,8 +94,13 @@ public final class PlanText {
         (day, tasks) -> {
           line("%s, about %d min".formatted(Words.day(day), Tasks.minutes(tasks)));
           tasks.forEach(task -> wrapped("  [ ] ", task.text()));
+          report.fridge(day).ifPresent(text -> wrapped("  [ ] ", text));
         });
     later(days);
+    List<String> seeds = report.seeds();
+    if (!seeds.isEmpty()) {
+      paragraph("Seeds for the whole plan: " + String.join(", ", seeds) + ".");
+    }
   }
 
   private void later(SortedMap<LocalDate, List<Task>> told) {
@@ -116,6 +121,9 @@ public final class PlanText {
   private void bowls() {
     title("THE BOWLS");
     out.append(TextChart.of(report.plan().weeks()));
+    if (report.plan().weeks().stream().anyMatch(week -> week.luck().isPresent())) {
+      paragraph(PlanWords.LUCK);
+    }
   }
 
   private void shortWeeks() {

@@ -8,6 +8,11 @@ import sallet.plan.WhatIf.Bottleneck;
 
 /** Sentences a plan's text and page share. */
 final class PlanWords {
+  /** What the band of a bowl means. */
+  static final String LUCK =
+      "In brackets: grams in the bowl in eight of ten seasons when the plan is followed as it is."
+          + " Plan again each week and most of the bad luck is made good.";
+
   private PlanWords() {}
 
   /** What to take from one pot, and why. */

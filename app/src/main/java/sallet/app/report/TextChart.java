@@ -46,11 +46,14 @@ final class TextChart {
   }
 
   private static String row(BowlWeek week, double top) {
-    return "%-10s  %s  %s"
-        .formatted(
-            Words.day(week.bowlDay()),
-            bar(week.plannedGrams(), week.demandGrams(), top),
-            say(week));
+    String row =
+        "%-10s  %s  %s"
+            .formatted(
+                Words.day(week.bowlDay()),
+                bar(week.plannedGrams(), week.demandGrams(), top),
+                say(week));
+    String luck = luck(week);
+    return row.length() + luck.length() <= PlanText.WIDTH ? row + luck : row;
   }
 
   /** The bar with the stroke of demand at its place. */
@@ -83,5 +86,14 @@ final class TextChart {
     return PlanReport.isShort(week)
         ? of + ", " + kinds + name + ", short " + Words.grams(week.shortfallGrams())
         : of + ", " + kinds + name;
+  }
+
+  /** What is in the bowl in eight of ten seasons; nothing where nobody eats. */
+  private static String luck(BowlWeek week) {
+    return week.luck()
+        .map(BowlWeek.Luck::bowlGrams)
+        .filter(bowl -> week.demandGrams() > 0)
+        .map(bowl -> " (%d-%d)".formatted(Math.round(bowl.low()), Math.round(bowl.high())))
+        .orElse("");
   }
 }

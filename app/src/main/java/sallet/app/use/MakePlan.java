@@ -21,6 +21,7 @@ import sallet.plan.Sowing;
 import sallet.plan.SowingPlan;
 import sallet.plan.WhatIf;
 import sallet.plan.linear.LinearSolver;
+import sallet.plan.rehearse.Luck;
 
 /** What do I sow, move, pick and lift so that the bowl is full every week from now on? */
 public final class MakePlan {
@@ -105,8 +106,9 @@ public final class MakePlan {
             wish.effort(),
             wish.solver());
     SowingPlan plan = Planner.plan(request, progress, cancelled);
+    progress.accept("Luck of the coming weeks");
     return new PlanAnswer(
-        plan,
+        Luck.told(plan, household, catalogue, present, now.learned()),
         standing.map(Stock::standing),
         basis,
         last.map(l -> Changes.of(plan, l, now)).orElse(List.of()),

@@ -63,7 +63,6 @@ class HouseholdCommandTest {
     String help = Call.of(command, "--help").out();
 
     assertThat(help).contains("FILE", "--json", "--out=DIR");
-    assertThat(help.lastIndexOf("--json"))
-        .isGreaterThan(help.lastIndexOf("Default:"));
+    assertThat(help.lastIndexOf("--json")).isGreaterThan(help.lastIndexOf("Default:"));
   }
 }

@@ -55,7 +55,7 @@ class PlanCalendarTest {
   void anEventTellsTheDaysTasks() throws ParserException, IOException {
     VEvent first = events(read(PlanCalendar.of(PorchPlan.plan(), PorchPlan.household()))).get(0);
 
-    assertThat(property(first, "SUMMARY")).isEqualTo("Salad bench: sow 3 (12 min)");
+    assertThat(property(first, "SUMMARY")).isEqualTo("Salad bench: sow 14 seeds (12 min)");
     assertThat(property(first, "DESCRIPTION"))
         .isEqualTo(
             """

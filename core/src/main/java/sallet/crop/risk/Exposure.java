@@ -125,7 +125,9 @@ public record Exposure(
         .mapToDouble(
             month ->
                 Vapour.humidityAfter(
-                    air.humidityPercent(), air.dayC().get(month), air.nightC().get(month)))
+                    air.humidityPercent().get(month),
+                    air.dayC().get(month),
+                    air.nightC().get(month)))
         .max()
         .orElse(Double.NaN);
   }

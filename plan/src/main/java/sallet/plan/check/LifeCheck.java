@@ -48,7 +48,7 @@ final class LifeCheck implements Check {
       cleared(0, course, standing.where(), faults);
       return;
     }
-    if (!gone && course.toBench().isBefore(standing.plants().emergence())) {
+    if (!gone && course.toNursery().isBefore(standing.plants().emergence())) {
       return;
     }
     Life.Start start = Life.Start.of(standing.plants(), crop.get(), from);

@@ -23,6 +23,9 @@ final class ObjectiveCheck implements Check {
   private static final double SEED = 5;
   private static final double CHANGE = 10;
 
+  /** A change when nothing was recorded since the last plan. */
+  private static final double FIRM_CHANGE = 10_000;
+
   /** Days for which the last plan's sowings are promised. */
   private static final int PROMISED_DAYS = 14;
 
@@ -44,14 +47,14 @@ final class ObjectiveCheck implements Check {
         traces * subject.plan().weeks().size(),
         faults);
     term("seeds", seeds(subject), told.seeds(), Close.GRAMS, faults);
-    term("changes", changes(subject), told.changes(), 0, faults);
+    changes(subject, told.changes(), faults);
     double sum =
         SHORT * told.shortGrams()
             + WASTE * told.wasteGrams()
             + ONE_KIND * told.oneKindGrams()
             + CARRIED * told.carriedGrams()
             + SEED * told.seeds()
-            + CHANGE * told.changes();
+            + (subject.present().firm() ? FIRM_CHANGE : CHANGE) * told.changes();
     term("points in all", sum, told.value(), Close.GRAMS * (1 + sum), faults);
   }
 
@@ -65,12 +68,14 @@ final class ObjectiveCheck implements Check {
   /** The terms that follow from bowls and picks. */
   private static final class Terms {
     final Set<String> crops = new TreeSet<>();
+    final LocalDate firstByPlants;
     double shortG;
     double wasteG;
     double oneKindG;
     double carriedG;
 
     Terms(Subject subject) {
+      firstByPlants = new Reach(subject).withAnyMoves().orElse(LocalDate.MAX);
       subject.plan().batches().forEach(batch -> crops.add(batch.crop()));
       crops.addAll(subject.present().inHandGrams().keySet());
       subject.plan().batches().stream()
@@ -93,11 +98,26 @@ final class ObjectiveCheck implements Check {
       return sum;
     }
 
+    /**
+     * What a bowl is to hold: no more than is in hand where plants cannot serve it yet, and no
+     * margin for the next bowl.
+     */
+    private double aim(Subject subject, BowlWeek week) {
+      boolean next = week.equals(subject.plan().weeks().get(0));
+      double factor = next ? Math.min(1, subject.plan().margin()) : subject.plan().margin();
+      double wanted = factor * subject.calendar().demandGrams(week.bowlDay());
+      if (!week.reachable()) {
+        return 0;
+      }
+      boolean fromFridge =
+          subject.inHandGrams() > 0
+              && week.equals(subject.plan().weeks().get(0))
+              && week.bowlDay().isBefore(firstByPlants);
+      return fromFridge ? Math.min(wanted, subject.inHandGrams()) : wanted;
+    }
+
     private void add(Subject subject, BowlWeek week) {
-      double aim =
-          week.reachable()
-              ? subject.plan().margin() * subject.calendar().demandGrams(week.bowlDay())
-              : 0;
+      double aim = aim(subject, week);
       double kindLimit = aim / (subject.household().eaters().kinds() - 0.5);
       double bowl = 0;
       for (String crop : crops) {
@@ -129,10 +149,20 @@ final class ObjectiveCheck implements Check {
     return rule.plantsPerPot() / rule.usableShare();
   }
 
+  /** Plants that stand and were promised otherwise may come on top of sowings. */
+  private static void changes(Subject subject, int told, List<Fault> faults) {
+    int sown = changedSowings(subject);
+    boolean alone =
+        subject.present().promises().stream().allMatch(promise -> promise.batch().isEmpty());
+    if (alone ? told != sown : told < sown) {
+      faults.add(Fault.number(Rule.OBJECTIVE, "objective", "changes", sown, told));
+    }
+  }
+
   private record Day(String crop, LocalDate date) {}
 
   /** Plants sown more or fewer than promised, once there was a promise. */
-  private static int changes(Subject subject) {
+  private static int changedSowings(Subject subject) {
     if (subject.present().promises().isEmpty()) {
       return 0;
     }

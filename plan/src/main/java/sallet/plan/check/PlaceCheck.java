@@ -25,6 +25,7 @@ final class PlaceCheck implements Check {
     fullest(subject, Rule.CELLS, nursery.cells(), day -> cellsInUse(subject, day), faults);
     fullest(subject, Rule.PLACES, nursery.places(), day -> placesInUse(sowings, day), faults);
     pots(sowings, faults);
+    held(subject, faults);
   }
 
   private static void fullest(
@@ -77,6 +78,22 @@ final class PlaceCheck implements Check {
         .filter(course -> !day.isBefore(course.toNursery()) && day.isBefore(course.toBench()))
         .mapToInt(Course::plants)
         .sum();
+  }
+
+  /** Pots with plants that cannot be planned with stay as they are. */
+  private static void held(Subject subject, List<Fault> faults) {
+    List<String> held = subject.heldPots();
+    for (Sowing batch : subject.plan().batches()) {
+      for (int i = 0; i < batch.courses().size(); i++) {
+        for (String pot : batch.courses().get(i).pots()) {
+          if (held.contains(pot)) {
+            faults.add(
+                new Fault(
+                    Rule.POT_TAKEN, MoveCheck.where(batch, i), "pot", "one that is free", pot));
+          }
+        }
+      }
+    }
   }
 
   private record PotStay(String where, Course course) {}

@@ -51,9 +51,6 @@ final class Reach {
         best = earlier(best, crop.get(), plants, movesToTry);
       }
     }
-    if (subject.present().inHandGrams().values().stream().anyMatch(grams -> grams > 0)) {
-      best = subject.plan().weeks().get(0).bowlDay();
-    }
     return subject.calendar().holds(best) ? Optional.of(best) : Optional.empty();
   }
 

@@ -22,7 +22,7 @@ final class ReachCheck {
     LocalDate possible = reach.withAnyMoves().orElse(never);
     LocalDate certain = reach.withEarliestMoves().orElse(never).plusWeeks(1);
     for (BowlWeek week : subject.plan().weeks()) {
-      flag(week, possible, certain);
+      flag(subject, week, possible, certain);
       grams(week);
     }
   }
@@ -37,8 +37,9 @@ final class ReachCheck {
     return notes;
   }
 
-  private void flag(BowlWeek week, LocalDate possible, LocalDate certain) {
-    boolean inReach = !week.bowlDay().isBefore(possible);
+  private void flag(Subject subject, BowlWeek week, LocalDate possible, LocalDate certain) {
+    boolean served = subject.inHandGrams() > 0 && week.equals(subject.plan().weeks().get(0));
+    boolean inReach = served || !week.bowlDay().isBefore(possible);
     if (inReach == week.reachable()) {
       return;
     }

@@ -3,6 +3,7 @@ package sallet.plan.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import sallet.crop.Stay;
 import sallet.household.Nursery;
 import sallet.plan.Present;
@@ -15,18 +16,19 @@ import sallet.plan.SowingPlan.PotGroup;
  *
  * @param where part of the plan
  * @param course what becomes of them
+ * @param group which of the groups that stand they are of
  * @param plants what they are now
  */
-record StandingCourse(String where, Course course, Present.Plants plants) {
+record StandingCourse(String where, Course course, int group, Present.Plants plants) {
 
   /** The plan's courses with the plants they are of; courses of no plants are left out. */
   static List<StandingCourse> of(List<Sowing> standing, Present present) {
     List<StandingCourse> all = new ArrayList<>();
     for (Sowing batch : standing) {
       List<Group> groups =
-          present.plants().stream()
-              .filter(p -> p.batch().equals(batch.batch()))
-              .map(Group::new)
+          IntStream.range(0, present.plants().size())
+              .filter(g -> present.plants().get(g).batch().equals(batch.batch()))
+              .mapToObj(g -> new Group(g, present.plants().get(g)))
               .toList();
       for (int i = 0; i < batch.courses().size(); i++) {
         String where = MoveCheck.where(batch, i);
@@ -42,10 +44,12 @@ record StandingCourse(String where, Course course, Present.Plants plants) {
 
   /** Plants that stand, taken by one course after the other. */
   private static final class Group {
+    final int index;
     final Present.Plants plants;
     int left;
 
-    Group(Present.Plants plants) {
+    Group(int index, Present.Plants plants) {
+      this.index = index;
       this.plants = plants;
       this.left = plants.count();
     }
@@ -58,7 +62,7 @@ record StandingCourse(String where, Course course, Present.Plants plants) {
 
     StandingCourse take(Course course, String where) {
       left -= course.plants();
-      return new StandingCourse(where, course, plants);
+      return new StandingCourse(where, course, index, plants);
     }
   }
 

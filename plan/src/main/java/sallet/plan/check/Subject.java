@@ -2,6 +2,7 @@ package sallet.plan.check;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
 import sallet.household.Household;
@@ -41,6 +42,24 @@ record Subject(
                 Optional.ofNullable(present.usableShares().get(crop.name()))
                     .map(crop::withUsableShare)
                     .orElse(crop));
+  }
+
+  /** Whether plants that stand can be planned with. */
+  boolean knows(Present.Plants plants) {
+    return crop(plants.crop()).isPresent();
+  }
+
+  /** Pots held by plants that cannot be planned with. */
+  List<String> heldPots() {
+    return Stream.concat(
+            present.otherPots().stream(),
+            present.plants().stream().filter(p -> !knows(p)).flatMap(p -> p.pots().stream()))
+        .toList();
+  }
+
+  /** Edible grams in hand for the first bowl. */
+  double inHandGrams() {
+    return present.inHandGrams().values().stream().mapToDouble(g -> g).sum();
   }
 
   /** Factor on assimilation of a crop in this household. */

@@ -136,6 +136,16 @@ class ReplanCheckerTest {
             Set.of(TO_NURSERY, STANDING),
             TO_BENCH),
         wrong(
+            "a pot that something else grows in",
+            plan -> plan,
+            present -> with(present, "otherPots", List.of("A3")),
+            Set.of(POT_TAKEN)),
+        wrong(
+            "a crop that cannot be planned told as if it could",
+            plan -> plan,
+            present -> plants(present, CLUMP, p -> with(p, "crop", "garden cress")),
+            Set.of(STANDING)),
+        wrong(
             "a pot taken while a plant stands in it",
             plan ->
                 course(
@@ -182,7 +192,8 @@ class ReplanCheckerTest {
             "a pick before the rest is over",
             plan -> plan,
             present -> plants(present, OLD, p -> with(p, "lastPick", Optional.of(day(1, 5)))),
-            Set.of(REST)),
+            Set.of(REST),
+            OBJECTIVE),
         wrong(
             "a plant kept past its time for more than a week",
             plan -> plan,
@@ -236,6 +247,11 @@ class ReplanCheckerTest {
         objective("seeds", 1.0),
         objective("changes", 0),
         objective("value", 3788.0),
+        wrong(
+            "a firm promise broken for ten points",
+            plan -> plan,
+            present -> with(present, "firm", true),
+            Set.of(OBJECTIVE)),
         wrong(
             "nothing had been promised",
             plan -> plan,

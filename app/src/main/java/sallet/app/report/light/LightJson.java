@@ -11,6 +11,7 @@ import sallet.app.report.Steps;
 import sallet.household.Pot;
 import sallet.light.HourlyLight;
 import sallet.light.LampHeight;
+import sallet.light.LampShadow;
 import sallet.light.LampWeek;
 import sallet.light.LightExplanation;
 import sallet.light.LightFactors;
@@ -80,6 +81,7 @@ public final class LightJson {
     ObjectNode lamps = NODES.objectNode();
     year.hanging().ifPresent(height -> lamps.set("hanging", height(height)));
     year.better().ifPresent(height -> lamps.set("better", height(height)));
+    year.shadow().ifPresent(shadow -> lamps.set("shadow", shadow(shadow)));
     ArrayNode raises = lamps.putArray("raises");
     year.raises()
         .forEach(
@@ -167,6 +169,15 @@ public final class LightJson {
         .put("variation", rounded(height.map().variation()))
         .put("utilisation", rounded(height.utilisation()))
         .put("brightestUmol", rounded(height.brightestUmol()));
+  }
+
+  private static ObjectNode shadow(LampShadow shadow) {
+    ObjectNode node = NODES.objectNode();
+    node.put("share", rounded(shadow.share()));
+    node.set("ofMonths", numbers(shadow.ofMonths()));
+    node.set("ofPots", numbers(shadow.ofPots()));
+    shadow.clearAboveBenchM().ifPresent(height -> node.put("clearAboveBenchM", rounded(height)));
+    return node;
   }
 
   private static ObjectNode factor(LightFactors.Factor factor) {

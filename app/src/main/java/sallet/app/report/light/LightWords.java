@@ -2,6 +2,7 @@ package sallet.app.report.light;
 
 import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +10,7 @@ import java.util.stream.IntStream;
 import sallet.app.report.Words;
 import sallet.light.LampHeight;
 import sallet.light.LampRaise;
+import sallet.light.LampShadow;
 import sallet.light.LampWeek;
 import sallet.light.LightFactors;
 import sallet.light.LightWarning;
@@ -85,7 +87,38 @@ final class LightWords {
                         + " hours below for what comes nearest.");
               }
             });
+    year.shadow()
+        .filter(shadow -> shadow.share() > LampShadow.LITTLE)
+        .ifPresent(shadow -> lines.add(shadow(year, shadow)));
     return lines;
+  }
+
+  /** What the lamps' bodies keep off, and how high they would have to hang not to. */
+  private static String shadow(LightYear year, LampShadow shadow) {
+    int month = most(shadow.ofMonths());
+    int pot = most(shadow.ofPots());
+    String told =
+        ("Lamps and sheets, on or off, keep %s of the year's daylight from the pots, most in %s"
+                + " (%s) and at %s (%s).")
+            .formatted(
+                Words.percent(shadow.share()),
+                inFull(year.months().get(month)),
+                Words.percent(shadow.ofMonths().get(month)),
+                year.household().bench().pots().get(pot).name(),
+                Words.percent(shadow.ofPots().get(pot)));
+    return told
+        + (shadow.clearAboveBenchM().isPresent()
+            ? String.format(
+                Locale.ROOT,
+                " From %.0f cm above the tray up they would keep no more than %s; or move the lamp"
+                    + " aside, out of the window's light, in the bright months.",
+                100 * shadow.clearAboveBenchM().getAsDouble(),
+                Words.percent(LampShadow.LITTLE))
+            : " Move the lamp aside, out of the window's light, in the bright months.");
+  }
+
+  private static int most(List<Double> values) {
+    return values.indexOf(Collections.max(values));
   }
 
   private static String height(LampHeight h) {

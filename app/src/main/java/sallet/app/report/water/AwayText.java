@@ -1,0 +1,73 @@
+package sallet.app.report.water;
+
+import java.util.List;
+import sallet.water.absence.AwaySheet;
+import sallet.water.absence.Step;
+import sallet.water.reservoir.TankForecast;
+
+/** The sheet of an absence as text for a terminal of 80 columns. */
+public final class AwayText {
+  private final TextLines out = new TextLines();
+
+  private AwayText() {}
+
+  /** The text. */
+  public static String of(AwaySheet sheet) {
+    return new AwayText().sheet(sheet);
+  }
+
+  private String sheet(AwaySheet sheet) {
+    out.line("AWAY FROM %s", AwayWords.span(sheet));
+    out.wrap("", AwayWords.verdict(sheet));
+    if (!sheet.chosen().isEmpty()) {
+      out.heading("BEFORE YOU LEAVE");
+      sheet.chosen().forEach(step -> out.wrap("[ ] ", step.text()));
+      out.wrap(
+          "[ ] ",
+          WaterWords.of(
+              "Leave with %.0f L of %.1f mS/cm, and the timer as below.",
+              sheet.startL(), sheet.startMsCm()));
+    }
+    out.heading("AS IT STANDS");
+    out.wrap("", AwayWords.numbers(sheet.asItStands()));
+    if (!sheet.chosen().isEmpty()) {
+      out.heading("ONCE PREPARED");
+      out.wrap("", AwayWords.numbers(sheet.prepared()));
+    }
+    level(sheet.prepared().tank());
+    timer(sheet);
+    steps(sheet.steps());
+    list("WHAT WOULD BREAK IT", sheet.breaks());
+    list("FOR THE PERSON WHO LOOKS IN", sheet.note());
+    out.heading("CAUTION");
+    sheet.cautions().forEach(c -> out.wrap("! ", c.text()));
+    return out.toString();
+  }
+
+  private void level(TankForecast tank) {
+    out.heading("RESERVOIR (█ sure, ░ band, │ a flood needs)");
+    int every = Math.max(1, tank.days().size() / 12);
+    for (int i = every - 1; i < tank.days().size(); i += every) {
+      out.line("%s", LevelChart.row(tank, tank.days().get(i)));
+    }
+  }
+
+  private void timer(AwaySheet sheet) {
+    out.heading("TIMER");
+    out.wrap("", String.join(", ", WaterWords.timer(sheet.prepared().schedule())));
+  }
+
+  private void steps(List<Step> steps) {
+    if (!steps.isEmpty()) {
+      out.heading("WHAT HELPS, most first (each alone, after filling up)");
+      for (Step step : steps) {
+        out.wrap("- ", step.text() + " (" + AwayWords.effect(step) + ")");
+      }
+    }
+  }
+
+  private void list(String title, List<String> lines) {
+    out.heading(title);
+    lines.forEach(line -> out.wrap("- ", line));
+  }
+}

@@ -1,0 +1,100 @@
+package sallet.app.report.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import sallet.app.report.Words;
+import sallet.water.absence.AwaySheet;
+import sallet.water.absence.Outlook;
+import sallet.water.absence.Step;
+
+/** Sentences about days away that text and page share. */
+final class AwayWords {
+  private AwayWords() {}
+
+  static String span(AwaySheet sheet) {
+    return WaterWords.of(
+        "%s to %s, %s",
+        Words.dayAndYear(sheet.from()),
+        Words.dayAndYear(sheet.to()),
+        WaterWords.days(sheet.days()));
+  }
+
+  /** The verdict in one sentence. */
+  static String verdict(AwaySheet sheet) {
+    Outlook now = sheet.asItStands();
+    return switch (sheet.verdict()) {
+      case SAFE ->
+          WaterWords.of(
+              "Safe as it stands: the water lasts all %s with %s, and every pot outlives a missed flood.",
+              WaterWords.days(sheet.days()), chance(now.lasts()));
+      case SAFE_WHEN_PREPARED ->
+          WaterWords.of(
+              "Not safe as it stands (%s), but safe once you have done the %s below.",
+              why(sheet, now), sheet.chosen().size() == 1 ? "one thing" : "things");
+      case NOT_SAFE ->
+          WaterWords.of(
+              "Not safe (%s), and no set of steps makes it so: stay, shorten it or clear the bench.",
+              why(sheet, sheet.prepared()));
+    };
+  }
+
+  private static String why(AwaySheet sheet, Outlook outlook) {
+    List<String> reasons = new ArrayList<>();
+    if (!outlook.waterSafe()) {
+      reasons.add(
+          WaterWords.of(
+              "the water lasts %s with %s only",
+              WaterWords.days(sheet.days()), chance(outlook.lasts())));
+    }
+    if (!outlook.atRisk().isEmpty()) {
+      reasons.add(
+          WaterWords.of(
+              "%s when one flood is missed",
+              outlook.atRisk().size() == 1
+                  ? "pot " + outlook.atRisk().get(0) + " wilts"
+                  : outlook.atRisk().size() + " pots wilt"));
+    }
+    if (reasons.isEmpty()) {
+      reasons.add(WaterWords.of("the solution may rise to %.1f mS/cm", outlook.returnHighMsCm()));
+    }
+    return String.join(", ", reasons);
+  }
+
+  /** A chance as percent, never 100. */
+  static String chance(double probability) {
+    return probability > 0.99
+        ? "more than 99 %"
+        : probability < 0.01 ? "less than 1 %" : Words.percent(probability);
+  }
+
+  /** The numbers before and after the steps. */
+  static String numbers(Outlook o) {
+    return WaterWords.of(
+        "The bench uses about %.0f L (%.0f L are enough 95 times in 100), and there are %.0f L for it; %s; %s.",
+        o.demand().medianL(),
+        o.demand().litresFor(0.95),
+        o.usableL(),
+        salt(o),
+        o.atRisk().isEmpty()
+            ? "every pot outlives a missed flood"
+            : "pots at risk when one flood is missed: " + String.join(", ", o.atRisk()));
+  }
+
+  private static String salt(Outlook o) {
+    if (Double.isNaN(o.returnMsCm())) {
+      return "the reservoir runs dry";
+    }
+    return Double.isNaN(o.returnHighMsCm())
+        ? WaterWords.of("you find the solution at %.2f mS/cm, or the reservoir dry", o.returnMsCm())
+        : WaterWords.of(
+            "you find the solution at %.2f mS/cm (at most %.2f)",
+            o.returnMsCm(), o.returnHighMsCm());
+  }
+
+  /** What a step does alone. */
+  static String effect(Step step) {
+    return WaterWords.of(
+        "%+.0f %% of water; alone: lasts with %s",
+        100 * step.useChange(), chance(step.lastsAlone()));
+  }
+}

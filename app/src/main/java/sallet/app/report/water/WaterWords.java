@@ -1,0 +1,198 @@
+package sallet.app.report.water;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import sallet.app.report.Words;
+import sallet.water.flood.FloodSchedule;
+import sallet.water.home.Learned;
+import sallet.water.home.WaterSheet;
+import sallet.water.learn.UseFactor;
+import sallet.water.reservoir.TankForecast;
+import sallet.water.reservoir.TopUp;
+
+/** Sentences about water that text and page share. */
+final class WaterWords {
+  private WaterWords() {}
+
+  static String of(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+
+  /** The verdict in one sentence. */
+  static String verdict(WaterSheet sheet) {
+    FloodSchedule s = sheet.floods().schedule();
+    String floods =
+        s.everyMinutes().isPresent()
+            ? of("flood every %s", hours(s.everyMinutes().getAsInt()))
+            : of("%s a day", Words.count(s.startMinutes().size(), "flood"));
+    return of(
+        "Set the timer to %s of %d min; the water lasts %s.",
+        floods, s.onMinutes(), lasts(sheet.tank()));
+  }
+
+  private static String lasts(TankForecast tank) {
+    OptionalInt sure = tank.daysLasting(0.9);
+    OptionalInt likely = tank.daysLasting(0.5);
+    if (sure.isEmpty()) {
+      return of("more than %d days", tank.days().size());
+    }
+    return likely.isEmpty()
+        ? of("%s, likely more than %d", days(sure.getAsInt()), tank.days().size())
+        : of("%s, likely %d", days(sure.getAsInt()), likely.getAsInt());
+  }
+
+  static String days(int number) {
+    return Words.count(number, "day");
+  }
+
+  /** Minutes as hours and minutes: "3 h 45 min". */
+  static String hours(int minutes) {
+    if (minutes < 60) {
+      return minutes + " min";
+    }
+    return minutes % 60 == 0
+        ? minutes / 60 + " h"
+        : of("%d h %02d min", minutes / 60, minutes % 60);
+  }
+
+  /** How to set the timer. */
+  static List<String> timer(FloodSchedule s) {
+    if (s.everyMinutes().isPresent()) {
+      return List.of(
+          of(
+              "On for %d min, off for %s, day and night.",
+              s.onMinutes(), hours(s.everyMinutes().getAsInt() - s.onMinutes())));
+    }
+    List<String> lines = new ArrayList<>();
+    for (int start : s.startMinutes()) {
+      lines.add(of("%s to %s", clock(start), clock(start + s.onMinutes())));
+    }
+    return lines;
+  }
+
+  static String clock(int minutes) {
+    int m = Math.floorMod(minutes, 24 * 60);
+    return of("%02d:%02d", m / 60, m % 60);
+  }
+
+  /** The flood in numbers. */
+  static String flood(WaterSheet.Floods f) {
+    return of(
+        "A flood %.0f cm deep borrows %.1f L; the tray fills in %.0f min%s and drains in about %.0f min. The pump uses %.2f kWh a day.",
+        100 * f.depthM(),
+        f.volumeL(),
+        Math.ceil(f.fillMinutes()),
+        f.fillMeasured() ? " by your watch" : " as reckoned; time it once and write pump.fillTime",
+        Math.ceil(f.drainMinutes()),
+        f.pumpKwhPerDay());
+  }
+
+  /** The reservoir in numbers. */
+  static String reservoir(WaterSheet sheet) {
+    TankForecast t = sheet.tank();
+    return of(
+        "%.0f L now; a whole flood must be left to the end: %.1f L on the tray, %.1f L below the pump, %.1f L in the hose. So %.1f L may go.",
+        t.startL(),
+        t.tank().floodL(),
+        t.tank().sumpL(),
+        t.tank().hoseL(),
+        t.tank().usableL(t.startL()));
+  }
+
+  /** When and what to pour in. */
+  static String refill(WaterSheet sheet) {
+    TopUp pour = sheet.topUp().pour();
+    String what = pour.msCm() == 0 ? "plain water" : of("solution of %.1f mS/cm", pour.msCm());
+    return of(
+        "Fill up by %s%s: about %.0f L of %s; that brings the conductivity to %.2f mS/cm. Read level and EC first and write them down.",
+        Words.dayAndYear(sheet.topUp().by()),
+        sheet.topUp().beyond() ? " (the end of this forecast)" : "",
+        pour.litres(),
+        what,
+        pour.endsMsCm());
+  }
+
+  /** What the readings changed. */
+  static List<String> learned(UseFactor before, Learned learned) {
+    UseFactor f = learned.factor();
+    List<String> lines = new ArrayList<>();
+    if (f.readings() == 0) {
+      lines.add(
+          of(
+              "No readings yet, so water use is known to a factor of %.2f to %.2f of the computed (9 times in 10 within %.2f to %.2f). Three readings of the level some days apart (reservoir.readings) make the forecast about three times as sharp.",
+              f.quantile(0.25), f.quantile(0.75), f.quantile(0.05), f.quantile(0.95)));
+    } else {
+      lines.add(
+          of(
+              "%s taught the factor on computed use: %.2f (%.2f to %.2f, 9 times in 10); before it was %.2f (%.2f to %.2f).",
+              Words.capital(Words.count(f.readings(), "reading")),
+              f.median(),
+              f.quantile(0.05),
+              f.quantile(0.95),
+              before.median(),
+              before.quantile(0.05),
+              before.quantile(0.95)));
+    }
+    lines.add(
+        of(
+            "With each litre lost, salt worth %.2f mS/cm goes%s.",
+            learned.uptake().msCm(),
+            learned.uptake().readings() == 0
+                ? " (before any reading: 0.5 to 1.0)"
+                : of(" (± %.2f, from your readings)", learned.uptake().sd())));
+    return lines;
+  }
+
+  /** Solution, oxygen and renewal. */
+  static List<String> solution(WaterSheet.Solution s) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        of(
+            "About %.0f °C%s, oxygen up to %.1f mg/L; the pump warms it by %.1f °C. %s",
+            s.temperatureC(),
+            s.measured() ? "" : " if it is as warm as the room",
+            s.oxygenMgL(),
+            s.pumpWarmsK(),
+            s.warmth().advice()));
+    s.renewBy()
+        .ifPresent(
+            r ->
+                lines.add(
+                    of(
+                        "If it is fresh today and topped up weekly, mix it anew about %s: %s.",
+                        Words.dayAndYear(r.by()), String.join("; ", r.why()))));
+    return lines;
+  }
+
+  /** Seed cells. */
+  static String cells(WaterSheet.Cells c) {
+    return of(
+        "A cell of %.0f cm holds %.0f mL after a flood and %.0f %% of air: flood it at most %.0f cm deep, and again when %.0f mL are left (it feels light).",
+        c.heightCm(), c.fullMl(), 100 * c.airShare(), c.heightCm() / 2, c.refloodMl());
+  }
+
+  /** Pots that tell most: the thirstiest first, one of each kind of plant and medium. */
+  static List<WaterSheet.PotLine> telling(WaterSheet sheet) {
+    return sheet.pots().stream()
+        .filter(p -> !p.crop().isEmpty())
+        .sorted(Comparator.comparingDouble(WaterSheet.PotLine::survivesHours))
+        .toList();
+  }
+
+  /** Time until a pot wilts; three days are the most that is reckoned. */
+  static String survives(WaterSheet.PotLine pot) {
+    return pot.survivesHours() >= 72 ? "over 72 h" : of("%.0f h", pot.survivesHours());
+  }
+
+  /** How the numbers come about. */
+  static List<String> how() {
+    return List.of(
+        "Leaves: heat balance of Graamans et al. 2017 (Agricultural Systems 153:138-147) for every pot and hour, with its own lamp light, daylight and leaf area from the growth model; error of the source 16 g/m²/h.",
+        "Pots: drained water by van Genuchten 1980 over the pot's height, or your scales; 30 % of the easy water may go between floods (stone wool 15 %): judgement.",
+        "Timer: safe for a use that is not passed 9 times in 10, on the thirstiest day of the coming week.",
+        "Band: the factor's spread, 15 % for weather and 10 % for growth (judgement), lognormal; 9 times in 10 on either side.");
+  }
+}

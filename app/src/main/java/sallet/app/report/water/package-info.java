@@ -1,0 +1,5 @@
+/** Water and days away as text, JSON and pages. */
+@NullMarked
+package sallet.app.report.water;
+
+import org.jspecify.annotations.NullMarked;

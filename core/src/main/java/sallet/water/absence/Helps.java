@@ -1,0 +1,98 @@
+package sallet.water.absence;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import sallet.household.AirClimate;
+import sallet.household.Household;
+
+/** Steps that bring water instead of saving it, in words. */
+final class Helps {
+  private static final double DRIER_POINTS = 10;
+  private static final double DRIEST_PERCENT = 15;
+
+  private Helps() {}
+
+  static Step fill(double litres, boolean plain) {
+    return new Step(
+        Step.Kind.FILL,
+        String.format(
+            Locale.ROOT,
+            "Fill the reservoir to the brim on the evening before, with %.0f L of %s.",
+            litres,
+            plain ? "plain water" : "solution as strong as what is in it"),
+        0,
+        0,
+        Double.NaN);
+  }
+
+  /** Part of a full tank goes out and plain water comes in, or plain water fills it up. */
+  static Step dilute(Scene before, Scene after) {
+    double full = after.levelL();
+    double kept = full * after.msCm() / before.msCm();
+    double out = Math.max(0, before.levelL() - kept);
+    String swap =
+        out < 0.5
+            ? "with plain water"
+            : String.format(
+                Locale.ROOT, "by exchanging %.0f L of it for plain water", Math.ceil(out));
+    return new Step(
+        Step.Kind.DILUTE,
+        String.format(
+            Locale.ROOT,
+            "Thin the solution to %.1f mS/cm %s: it grows stronger while you are away.",
+            after.msCm(),
+            swap),
+        0,
+        0,
+        Double.NaN);
+  }
+
+  static Step neighbour(Visits visits, LocalDate from) {
+    String days =
+        IntStream.range(0, visits.mornings().size())
+            .mapToObj(
+                i ->
+                    String.format(
+                        Locale.ROOT,
+                        "%s (about %.0f L)",
+                        from.plusDays(visits.mornings().get(i)),
+                        visits.litres().get(i)))
+            .collect(Collectors.joining(" and "));
+    return new Step(
+        Step.Kind.NEIGHBOUR,
+        "Ask somebody to fill the reservoir with plain water on " + days + ".",
+        6 * visits.mornings().size(),
+        0,
+        visits.lasts());
+  }
+
+  /** A larger container is more trouble. Judgement. */
+  static int tankTrouble(double litres) {
+    return 5 + (int) Math.ceil(litres / 10);
+  }
+
+  static Step tank(double litres) {
+    return new Step(
+        Step.Kind.TANK,
+        String.format(
+            Locale.ROOT,
+            "Connect a second container with %.0f L, level with the first; or take out plants.",
+            litres),
+        tankTrouble(litres),
+        0,
+        Outlook.SAFE);
+  }
+
+  static Household drier(Household household) {
+    AirClimate air = household.room().air();
+    List<Double> drier =
+        air.humidityPercent().stream()
+            .map(rh -> Math.min(rh, Math.max(DRIEST_PERCENT, rh - DRIER_POINTS)))
+            .toList();
+    return household.withRoom(
+        household.room().withAir(new AirClimate(air.dayC(), air.nightC(), drier, air.co2Ppm())));
+  }
+}

@@ -1,0 +1,147 @@
+package sallet.water.home;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import sallet.household.Watering;
+import sallet.water.learn.Interval;
+import sallet.water.learn.Uptake;
+import sallet.water.learn.UseFactor;
+import sallet.water.transpiration.HourlyUse;
+
+/**
+ * What the household's readings teach.
+ *
+ * @param factor factor on computed use
+ * @param uptake what leaves with a litre of loss
+ * @param intervals the intervals between readings of the level that taught
+ * @param notes readings that taught nothing, and why
+ */
+public record Learned(
+    UseFactor factor, Uptake uptake, List<Interval> intervals, List<String> notes) {
+  /** Spread of one pot's measured over computed use: plants of a kind differ. Judgement. */
+  private static final double POT_LOG_SD = 0.35;
+
+  /** Least loss from which salt is balanced, L, and the most plants are believed to drink. */
+  private static final double LEAST_SALT_L = 3;
+
+  private static final double MOST_DRUNK_MS_CM = 3;
+
+  /** Measured over computed use outside which a reading is not believed. Judgement. */
+  private static final double LEAST_RATIO = 0.2;
+
+  private static final double MOST_RATIO = 4;
+
+  public Learned {
+    intervals = List.copyOf(intervals);
+    notes = List.copyOf(notes);
+  }
+
+  /** Before any reading. */
+  public static Learned nothing() {
+    return new Learned(UseFactor.prior(), Uptake.prior(), List.of(), List.of());
+  }
+
+  /**
+   * From readings of the level and pots on the scales.
+   *
+   * @param use use at factor 1 over all days of the readings
+   */
+  static Learned of(HomeBench bench, HourlyUse use) {
+    List<Watering.Level> levels = bench.household().watering().levels();
+    Learned learned = nothing();
+    for (int i = 1; i < levels.size(); i++) {
+      learned = learned.after(levels.get(i - 1), levels.get(i), use);
+    }
+    learned = learned.salt(levels);
+    for (Watering.Weighing weighing : bench.household().watering().weighings()) {
+      learned = learned.after(weighing, bench, use);
+    }
+    return learned;
+  }
+
+  private Learned after(Watering.Level a, Watering.Level b, HourlyUse use) {
+    int days = (int) ChronoUnit.DAYS.between(a.date(), b.date());
+    Interval interval =
+        new Interval(
+            a.litres() + a.addedL(), b.litres(), noonToNoonL(use, a.date(), b.date()), days);
+    if (!interval.teaches() || interval.ratio() < LEAST_RATIO || interval.ratio() > MOST_RATIO) {
+      return noting(
+          String.format(
+              Locale.ROOT,
+              "From %s to %s the level fell by %.1f L where %.1f L were reckoned: not used to learn; check for spills, top-ups not written down or a wrong level",
+              a.date(),
+              b.date(),
+              interval.lossL(),
+              factor.median() * interval.computedL()));
+    }
+    List<Interval> more = new ArrayList<>(intervals);
+    more.add(interval);
+    UseFactor old = factor.readings() == 0 ? factor : factor.later(days);
+    return new Learned(old.after(List.of(interval.ratio()), interval.logSd()), uptake, more, notes);
+  }
+
+  /** Salt at the first reading and poured in since, less that at the last, over the water gone. */
+  private Learned salt(List<Watering.Level> levels) {
+    List<Watering.Level> read = levels.stream().filter(l -> l.ecMsCm().isPresent()).toList();
+    if (read.size() < 2) {
+      return this;
+    }
+    Watering.Level first = read.get(0);
+    Watering.Level last = read.get(read.size() - 1);
+    double litres = first.litres();
+    double salt = first.litres() * first.ecMsCm().orElse(0);
+    for (Watering.Level level : levels) {
+      if (!level.date().isBefore(first.date()) && level.date().isBefore(last.date())) {
+        litres += level.addedL();
+        salt += level.addedL() * level.addedMsCm();
+      }
+    }
+    double loss = litres - last.litres();
+    double drunk = (salt - last.litres() * last.ecMsCm().orElse(0)) / loss;
+    return loss < LEAST_SALT_L || drunk < 0 || drunk > MOST_DRUNK_MS_CM
+        ? noting("The conductivities do not fit the levels: not used to learn what plants drink")
+        : new Learned(
+            factor, uptake.after(drunk, first.litres(), last.litres(), loss), intervals, notes);
+  }
+
+  private Learned after(Watering.Weighing w, HomeBench bench, HourlyUse use) {
+    long day = w.date().map(d -> ChronoUnit.DAYS.between(use.from(), d)).orElse(-1L);
+    if (w.beforeG().isEmpty() || day < 0 || day >= use.days()) {
+      return this;
+    }
+    int pot = bench.indexOf(w.pot());
+    double computed = use.potDayMl(pot, (int) day) * w.hours() / 24;
+    double measured = w.wetG() - w.beforeG().getAsDouble();
+    double ratio = measured / computed;
+    if (!(ratio > LEAST_RATIO && ratio < MOST_RATIO)) {
+      return noting(
+          String.format(
+              Locale.ROOT,
+              "Pot %s lost %.0f mL on the scales where %.0f mL were reckoned: not used to learn",
+              w.pot(),
+              measured,
+              factor.median() * computed));
+    }
+    return new Learned(factor.after(List.of(ratio), POT_LOG_SD), uptake, intervals, notes);
+  }
+
+  private Learned noting(String note) {
+    List<String> more = new ArrayList<>(notes);
+    more.add(note);
+    return new Learned(factor, uptake, intervals, more);
+  }
+
+  /** Half of the first day, the days between and half of the last, L. */
+  private static double noonToNoonL(HourlyUse use, LocalDate from, LocalDate to) {
+    int first = (int) ChronoUnit.DAYS.between(use.from(), from);
+    int last = (int) ChronoUnit.DAYS.between(use.from(), to);
+    double litres = (use.dayL(first) + use.dayL(last)) / 2;
+    for (int day = first + 1; day < last; day++) {
+      litres += use.dayL(day);
+    }
+    return litres;
+  }
+}

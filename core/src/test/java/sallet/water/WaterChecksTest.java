@@ -1,0 +1,9 @@
+package sallet.water;
+
+import sallet.cases.CheckFilesTest;
+
+final class WaterChecksTest extends CheckFilesTest {
+  WaterChecksTest() {
+    super(new WaterChecks());
+  }
+}

@@ -1,0 +1,187 @@
+package sallet.water.home;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import sallet.household.Household;
+import sallet.household.Watering;
+import sallet.water.WaterFault;
+import sallet.water.medium.PotWater;
+
+/** A household's own bench, pump and tank. */
+class HomeWaterTest {
+  private static final Household HOME = Households.of(60, 50);
+
+  private static String refused(Household household) {
+    WaterFault fault = catchThrowableOfType(WaterFault.class, () -> HomeBench.of(household));
+    assertThat(fault).isNotNull();
+    return String.valueOf(fault.getMessage());
+  }
+
+  @Test
+  void aPumpThatCannotLiftIsTold() {
+    assertThat(refused(HOME.withWatering(Households.pumped(1000, 0.7, 0.7))))
+        .isEqualTo(
+            "pump.head: a pump that lifts water 0.7 m at the most cannot fill a tray 0.7 m above the reservoir's water 0.04 m deep; use a stronger pump or raise the reservoir");
+  }
+
+  @Test
+  void aPotTallerThanTheFloodCanWetIsTold() {
+    Watering.OtherPots tall =
+        new Watering.OtherPots(
+            List.of("P3"), OptionalDouble.of(3), OptionalDouble.of(0.3), Optional.empty());
+    assertThat(refused(HOME.withWatering(Households.potted(0.04, List.of(tall), List.of()))))
+        .isEqualTo(
+            "bench.floodDepth: a flood of 4 cm does not wet a pot of 30 cm to the top; flood at least 6 cm deep or use lower pots");
+  }
+
+  @Test
+  void aReservoirSmallerThanOneFloodIsTold() {
+    assertThat(refused(Households.of(20, 50)))
+        .startsWith("reservoir.volume: 20 L is not enough for one flood: the tray takes 2")
+        .contains("use a reservoir above");
+  }
+
+  @Test
+  void massesThatNoPotCanHoldAreTold() {
+    Watering.Weighing weighing =
+        new Watering.Weighing("P0", 200, 1900, OptionalDouble.empty(), 6, Optional.empty());
+    assertThat(refused(HOME.withWatering(Households.potted(0.04, List.of(), List.of(weighing)))))
+        .startsWith("bench.weighings[0].wet: 1700 g of water is not what a 1.2 L pot of coir");
+  }
+
+  /** By hand: 960 g after a flood less 120 g dry is 840 mL, for the pot and all of its kind. */
+  @Test
+  void scalesReplaceTheTableForAllPotsOfAKind() {
+    Watering.Weighing weighing =
+        new Watering.Weighing("P0", 120, 960, OptionalDouble.empty(), 6, Optional.empty());
+    Watering.OtherPots clay =
+        new Watering.OtherPots(
+            List.of("P1"),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.of("expanded clay"));
+    HomeBench bench =
+        HomeBench.of(HOME.withWatering(Households.potted(0.04, List.of(clay), List.of(weighing))));
+    assertThat(bench.water(0).fullMl()).isCloseTo(840, within(1e-9));
+    assertThat(bench.water(11)).isEqualTo(bench.water(0));
+    assertThat(bench.water(1).weighed()).isFalse();
+    assertThat(bench.water(1).fullMl()).isLessThan(400);
+  }
+
+  /** The tray of 0.72 m², 4 cm deep, without the pots of 100 cm² each: 24 L, and what they take. */
+  @Test
+  void aFloodIsTheTrayWithoutThePots() {
+    HomeBench bench = HomeBench.of(HOME);
+    double around = 40 * (0.72 - 12 * 0.01);
+    assertThat(bench.floodL()).isBetween(around, around + 40 * 12 * 0.01);
+    assertThat(bench.tank().leastL()).isGreaterThan(bench.floodL());
+  }
+
+  @Test
+  void theSheetHangsTogether() {
+    WaterSheet sheet = HomeWater.sheet(HOME, Households.DAY, Households.lettuce(HOME, 8));
+    assertThat(sheet.planted()).isEqualTo(8);
+    assertThat(sheet.pots()).hasSize(12);
+    double used = sheet.tank().days().stream().mapToDouble(d -> d.useL()).sum();
+    assertThat(sheet.tank().usedL(HomeWater.DAYS - 1)).isCloseTo(used, within(1e-9));
+    for (int i = 0; i < 8; i++) {
+      WaterSheet.PotLine pot = sheet.pots().get(i);
+      PotWater water = HomeBench.of(HOME).water(i);
+      assertThat(pot.lowestShare() * water.fullMl()).isGreaterThanOrEqualTo(water.floorMl());
+      assertThat(pot.survivesHours()).isPositive();
+      assertThat(pot.useMlPerDay()).isGreaterThan(sheet.pots().get(11).useMlPerDay());
+    }
+    assertThat(sheet.floods().schedule().unserved()).isEmpty();
+    assertThat(sheet.notes()).anyMatch(note -> note.contains("weigh one filled pot"));
+  }
+
+  /** Published whole-crop use lies between 8 and 45 L/kg; growth of a fortnight is part of it. */
+  @Test
+  void aCropUsesAsMuchWaterAsPublishedOnesDo() {
+    var plants = Households.lettuce(HOME, 8);
+    WaterSheet sheet = HomeWater.sheet(HOME, Households.DAY, plants);
+    double litres = 0;
+    double leaves = 0;
+    for (int day = 0; day < HomeWater.DAYS; day++) {
+      litres += sheet.tank().days().get(day).useL();
+    }
+    for (var plant : plants) {
+      leaves +=
+          plant.freshG(Households.DAY.plusDays(HomeWater.DAYS)) - plant.freshG(Households.DAY);
+    }
+    assertThat(1000 * litres / leaves).isBetween(8.0, 45.0);
+  }
+
+  /** A truth of 1.3 times the computed, read without error, is learned and sharpens the band. */
+  @Test
+  void readingsOfTheLevelTeachTheFactor() {
+    var plants = Households.lettuce(HOME, 8);
+    BenchDays past = BenchDays.of(HOME, plants, Households.DAY.minusDays(12), 13);
+    var use = past.use(HomeBench.of(HOME).around(4));
+    double level = 55;
+    double ec = 1.4;
+    java.util.List<Watering.Level> levels = new java.util.ArrayList<>();
+    for (int day = 0; day <= 12; day += 4) {
+      levels.add(
+          new Watering.Level(
+              Households.DAY.minusDays(12 - day), level, OptionalDouble.of(ec), 0, 0));
+      double loss = 0;
+      for (int d = day; d < Math.min(12, day + 4); d++) {
+        loss += 1.3 * (use.dayL(d) + use.dayL(d + 1)) / 2;
+      }
+      ec = (level * ec - 0.6 * loss) / (level - loss);
+      level -= loss;
+    }
+    Learned learned =
+        HomeWater.learned(
+            HomeBench.of(HOME.withWatering(Watering.usual().withLevels(levels))),
+            plants,
+            Households.DAY);
+    assertThat(learned.factor().median()).isCloseTo(1.3, within(0.08));
+    assertThat(learned.factor().logSd()).isLessThan(0.15);
+    assertThat(learned.uptake().msCm()).isCloseTo(0.6, within(0.1));
+    assertThat(learned.notes()).isEmpty();
+  }
+
+  @Test
+  void aSpillTeachesNothingAndIsTold() {
+    Watering spilled =
+        Watering.usual()
+            .withLevels(
+                List.of(
+                    new Watering.Level(
+                        Households.DAY.minusDays(3), 58, OptionalDouble.empty(), 0, 0),
+                    new Watering.Level(
+                        Households.DAY.minusDays(1), 20, OptionalDouble.empty(), 0, 0)));
+    Learned learned =
+        HomeWater.learned(
+            HomeBench.of(HOME.withWatering(spilled)), Households.lettuce(HOME, 8), Households.DAY);
+    assertThat(learned.factor()).isEqualTo(sallet.water.learn.UseFactor.prior());
+    assertThat(learned.notes()).hasSize(1);
+    assertThat(learned.notes().get(0)).contains("not used to learn; check for spills");
+  }
+
+  /** The forecast starts where the last reading and the use since leave the tank. */
+  @Test
+  void theForecastStartsFromTheLastReading() {
+    var plants = Households.lettuce(HOME, 8);
+    Watering.Level last =
+        new Watering.Level(Households.DAY.minusDays(2), 40, OptionalDouble.of(1.7), 5, 0);
+    Household read = HOME.withWatering(Watering.usual().withLevels(List.of(last)));
+    WaterSheet sheet = HomeWater.sheet(read, Households.DAY, plants);
+    var use = BenchDays.of(HOME, plants, Households.DAY.minusDays(2), 2);
+    double days = use.use(HomeBench.of(HOME).around(4)).dayL(0);
+    assertThat(sheet.tank().startL()).isBetween(45 - 2 * days, 45 - 0.8 * days);
+    assertThat(HomeWater.sheet(HOME, Households.DAY, plants).tank().startL()).isEqualTo(60);
+    TankNow now =
+        TankNow.of(HomeBench.of(read), plants, Households.DAY.minusDays(2), Learned.nothing());
+    assertThat(now.litres()).isEqualTo(45);
+    assertThat(now.msCm()).isCloseTo(1.7 * 40 / 45, within(1e-9));
+  }
+}

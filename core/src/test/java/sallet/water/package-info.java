@@ -1,0 +1,5 @@
+/** Checks of water. */
+@NullMarked
+package sallet.water;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package sallet.plan.rehearse;
+
+import org.jspecify.annotations.NullMarked;
