@@ -135,9 +135,27 @@ public record FeedShelf(
    * @param drunkLPerDay water the plants drink, L a day; empty for an estimate from the tray
    * @param evaporatedLPerDay water lost to the air, L a day
    * @param topUp what is poured in: hold EC, solution or water
+   * @param seen what was poured in and read before
    */
   public record Running(
-      String plants, Optional<Double> drunkLPerDay, double evaporatedLPerDay, String topUp) {}
+      String plants,
+      Optional<Double> drunkLPerDay,
+      double evaporatedLPerDay,
+      String topUp,
+      List<Seen> seen) {
+    public Running {
+      seen = List.copyOf(seen);
+    }
+  }
+
+  /**
+   * A reservoir kept at its mark, as the meter saw it.
+   *
+   * @param pouredL all that was poured in since the solution was fresh, L
+   * @param strength mean strength of that, 1 being full, 0 water
+   * @param read what the meter showed afterwards
+   */
+  public record Seen(double pouredL, double strength, String read) {}
 
   public FeedShelf {
     shelf = List.copyOf(shelf);
@@ -154,6 +172,6 @@ public record FeedShelf(
         List.of(),
         new Acid("phosphoric acid", 10, Optional.empty()),
         new Meter(Optional.empty(), 25, Optional.empty(), List.of()),
-        new Running("lettuce", Optional.empty(), 0, "hold EC"));
+        new Running("lettuce", Optional.empty(), 0, "hold EC", List.of()));
   }
 }

@@ -15,12 +15,16 @@ import sallet.feed.home.FeedSheet;
 import sallet.feed.home.FeedWish;
 import sallet.feed.home.HomeFeed;
 import sallet.feed.home.WaterBlend;
+import sallet.feed.ion.Composition;
 import sallet.feed.ion.Ion;
 import sallet.feed.ion.Nutrient;
 import sallet.feed.product.Label;
 import sallet.feed.product.Product;
 import sallet.feed.product.Salt;
 import sallet.feed.product.Use;
+import sallet.feed.recipe.Recipe;
+import sallet.feed.solution.Carbon;
+import sallet.feed.solution.Conductivity;
 import sallet.feed.target.TargetSolution;
 import sallet.household.FeedShelf;
 
@@ -168,6 +172,95 @@ final class HomeFeedTest {
     assertThatThrownBy(() -> FeedExplanation.of(sheet, "doses[99].amount"))
         .isInstanceOf(FeedFault.class)
         .hasMessageContaining("solution.ecMsCm");
+  }
+
+  private static FeedShelf with(List<FeedShelf.Item> items, List<FeedShelf.Seen> seen) {
+    return new FeedShelf(
+        USUAL.goal(),
+        USUAL.scale(),
+        USUAL.coldestTankC(),
+        USUAL.water(),
+        Optional.empty(),
+        items,
+        USUAL.acid(),
+        USUAL.meter(),
+        new FeedShelf.Running("lettuce", Optional.of(1.5), 0, "water", seen));
+  }
+
+  private static FeedShelf.Item item(String salt, double pricePerKg) {
+    return new FeedShelf.Item(
+        Optional.of(salt), Optional.empty(), Optional.empty(), 1, Optional.empty(), pricePerKg);
+  }
+
+  private static FeedWish correcting(String text) {
+    return new FeedWish(60, Optional.empty(), Optional.empty(), Optional.of(text), 0, 0.72);
+  }
+
+  @Test
+  void theSaltsCostWhatTheirKilogramsCost() {
+    FeedShelf shelf =
+        with(
+            List.of(item("can4", 5), item("kno3", 8), item("mgso4", 0), item("mkp", 0)), List.of());
+    FeedSheet sheet = HomeFeed.sheet(shelf, wish("1 mS/cm", 0));
+    double expected = 0;
+    for (Recipe.Dose dose : sheet.main().doses()) {
+      double price =
+          dose.product().id().equals("can4") ? 5 : dose.product().id().equals("kno3") ? 8 : 0;
+      expected += dose.amount() * price / 1000;
+    }
+    assertThat(sheet.cost().orElseThrow().amount()).isCloseTo(expected, within(1e-9)).isPositive();
+    assertThat(sheet.cost().orElseThrow().unpriced()).hasSize(2);
+    assertThat(HomeFeed.sheet(USUAL, wish("1 mS/cm", 0)).cost()).isEmpty();
+  }
+
+  /** Of salts or of stock, a low reservoir gets back to the recipe: 80 % of it and a fifth more. */
+  @Test
+  void aWeakReservoirIsMendedBySaltsAsWellAsByStock() {
+    FeedSheet plain = HomeFeed.sheet(USUAL, wish("1 mS/cm", 0));
+    Composition weak = plain.perLitre().times(0.8);
+    double ec = Conductivity.msCm25(weak, Carbon.OPEN);
+    FeedSheet.Correction correction =
+        HomeFeed.sheet(USUAL, correcting("EC %.4f mS/cm".formatted(ec)))
+            .running()
+            .correction()
+            .orElseThrow();
+    Composition mended = weak;
+    for (Recipe.Dose dose : correction.salts()) {
+      mended = mended.plus(dose.product().perUnit().times(dose.amount() / 60));
+    }
+    assertThat(correction.salts()).hasSize(4);
+    assertThat(Conductivity.msCm25(mended, Carbon.OPEN))
+        .isCloseTo(plain.state().ecMsCm(), within(0.02 * plain.state().ecMsCm()));
+    assertThat(correction.traceMl()).isCloseTo(0.2 * 60, within(0.5));
+    assertThat(correction.strength().orElseThrow().stockMl())
+        .isCloseTo(1000 * 60 * 0.2 / 99, within(5.0));
+  }
+
+  @Test
+  void anAcidIsNoBagToMixFrom() {
+    for (String salt : List.of("HNO3", "koh", "NaCl")) {
+      FeedShelf shelf = with(List.of(item("kno3", 0), item(salt, 0)), List.of());
+      assertThatThrownBy(() -> HomeFeed.sheet(shelf, wish("1 mS/cm", 0)))
+          .isInstanceOf(FeedFault.class)
+          .hasMessageContaining("nothing to mix a recipe from");
+    }
+  }
+
+  @Test
+  void aThinAcidIsToldWithHowToMakeIt() {
+    FeedSheet.Correction high =
+        HomeFeed.sheet(USUAL, correcting("pH 7.2")).running().correction().orElseThrow();
+    double millilitres = high.dose().orElseThrow().millilitres();
+    double ofBottle = millilitres * 5 * 1.0254 / (10 * 1.0531);
+    assertThat(high.dose().orElseThrow().notes())
+        .anyMatch(
+            n ->
+                n.startsWith(
+                    "For phosphoric acid of 5 %%: pour %.1f mL of that of 10 %%"
+                        .formatted(ofBottle)));
+    FeedSheet.Correction low =
+        HomeFeed.sheet(USUAL, correcting("pH 4.6")).running().correction().orElseThrow();
+    assertThat(low.dose().orElseThrow().notes()).anyMatch(n -> n.contains("dissolve 20 g"));
   }
 
   @Test

@@ -3,6 +3,7 @@ package sallet.feed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -82,30 +83,57 @@ final class RecipeTest {
     return goals;
   }
 
-  /** Against a general-purpose convex solver. */
+  /** Against a general-purpose convex solver, with and without limits that bind. */
   @ParameterizedTest
   @MethodSource("seeds")
   void noSolverFindsABetterFit(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     List<Bag> shelf = randomShelf(random, 3 + random.nextInt(7));
     List<Goal> goals = randomGoals(random);
-    Recipe recipe = RecipeFinder.find(question(goals, shelf));
-    assertThat(recipe.objective()).isLessThan(solverObjective(goals, shelf) + 1e-6);
+    SolutionLimits limits =
+        seed % 2 == 0
+            ? NONE
+            : new SolutionLimits(random.nextDouble(0.02, 0.1), 50, random.nextDouble(5, 40));
+    Recipe recipe =
+        RecipeFinder.find(
+            new RecipeQuestion(
+                goals,
+                Composition.EMPTY,
+                40,
+                shelf,
+                Optional.empty(),
+                limits,
+                Optional.of(shelf.size())));
+    Composition solution = recipe.perLitre();
+    assertThat(solution.mg(Nutrient.CHLORIDE)).isLessThan(limits.chlorideMgL() + 1e-4);
+    assertThat(solution.mg(Nutrient.AMMONIUM_NITROGEN))
+        .isLessThan(limits.ammoniumShare() * solution.mg(Nutrient.NITROGEN) + 1e-4);
+    double others = solverObjective(goals, shelf, limits);
+    assertThat(recipe.objective()).isLessThan(others * (1 + 1e-4) + 1e-5);
   }
 
-  private static double solverObjective(List<Goal> goals, List<Bag> shelf) {
+  /** What the other solver finds, drawn in to where all limits hold. */
+  private static double solverObjective(List<Goal> goals, List<Bag> shelf, SolutionLimits limits) {
     int n = shelf.size();
     R064Store matrix = R064Store.FACTORY.make(n, n);
     R064Store linear = R064Store.FACTORY.make(n, 1);
-    R064Store rows = R064Store.FACTORY.make(2 * n, n);
-    R064Store bounds = R064Store.FACTORY.make(2 * n, 1);
+    R064Store rows = R064Store.FACTORY.make(2 * n + 2, n);
+    R064Store bounds = R064Store.FACTORY.make(2 * n + 2, 1);
+    bounds.set(2 * n, 0, limits.chlorideMgL());
     for (int j = 0; j < n; j++) {
+      Composition perGram = shelf.get(j).product().perUnit();
       rows.set(j, j, -1);
       rows.set(n + j, j, 1);
       bounds.set(n + j, 0, 3);
+      rows.set(2 * n, j, perGram.mg(Nutrient.CHLORIDE));
+      rows.set(
+          2 * n + 1,
+          j,
+          perGram.mg(Nutrient.AMMONIUM_NITROGEN)
+              - limits.ammoniumShare() * perGram.mg(Nutrient.NITROGEN));
       for (Goal goal : goals) {
         double factor = goal.weight() / goal.mgL();
-        double content = factor * shelf.get(j).product().perUnit().mg(goal.nutrient());
+        double content = factor * perGram.mg(goal.nutrient());
         linear.add(j, 0, content * goal.weight());
         for (int k = 0; k < n; k++) {
           matrix.add(j, k, content * factor * shelf.get(k).product().perUnit().mg(goal.nutrient()));
@@ -120,9 +148,12 @@ final class RecipeTest {
             .build()
             .solve();
     double[] x = new double[n];
+    double chloride = 0;
     for (int j = 0; j < n; j++) {
       x[j] = Math.max(0, Math.min(3, found.doubleValue(j)));
+      chloride += x[j] * shelf.get(j).product().perUnit().mg(Nutrient.CHLORIDE);
     }
+    assumeTrue(chloride < limits.chlorideMgL() + 1e-3, "the other solver broke a limit");
     return objective(goals, shelf, x);
   }
 

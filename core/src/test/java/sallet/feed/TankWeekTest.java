@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import sallet.feed.dose.Bottle;
 import sallet.feed.dose.PhRange;
 import sallet.feed.ion.Composition;
@@ -15,8 +17,10 @@ import sallet.feed.ion.Ion;
 import sallet.feed.ion.Nutrient;
 import sallet.feed.product.Reagent;
 import sallet.feed.reservoir.IonLedger;
+import sallet.feed.reservoir.SeenDrink;
 import sallet.feed.reservoir.TankHabit;
 import sallet.feed.reservoir.TankWeek;
+import sallet.feed.reservoir.UptakeLearning;
 import sallet.feed.reservoir.UptakePrior;
 
 /** The running reservoir followed week by week. */
@@ -99,6 +103,62 @@ final class TankWeekTest {
   @Test
   void aThirstyBenchIsToppedUpBeforeTheTankRunsLow() {
     assertThat(follow(TankHabit.TopUp.SOLUTION, 60)).hasSize(5);
+  }
+
+  private static IonLedger drunk(double litresPerKgDry, double pouredL) {
+    UptakePrior plants =
+        UptakePrior.find("lettuce")
+            .orElseThrow()
+            .withLitres(litresPerKgDry, litresPerKgDry, litresPerKgDry);
+    IonLedger ledger = IonLedger.fresh(WATER.plus(SALTS), LITRES);
+    for (int i = 0; i < 50; i++) {
+      ledger = ledger.drunk(0, pouredL / 50, 0, plants).toppedUp(WATER, pouredL / 50);
+    }
+    return ledger;
+  }
+
+  private static UptakePrior learn(SeenDrink... seen) {
+    return UptakeLearning.learn(
+        UptakePrior.find("lettuce").orElseThrow(),
+        IonLedger.fresh(WATER.plus(SALTS), LITRES),
+        WATER,
+        SALTS,
+        List.of(seen));
+  }
+
+  /**
+   * Plants that drink 200 L for a kilogram: the posterior of normal logarithms, prior 300 with a
+   * spread of ln(400/150)/2.563, readings of 20 %, by hand.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 4})
+  void thirstIsLearnedFromReadings(int readings) {
+    SeenDrink one = new SeenDrink(25, 0, drunk(200, 25).ecMsCm());
+    SeenDrink[] seen = new SeenDrink[readings];
+    Arrays.fill(seen, one);
+    double prior = Math.pow(2.5631 / Math.log(400.0 / 150), 2);
+    double data = readings / 0.04;
+    double middle = Math.exp((prior * Math.log(300) + data * Math.log(200)) / (prior + data));
+    UptakePrior learned = learn(seen);
+    assertThat(learned.litresPerKgDry()).isCloseTo(middle, within(0.02 * middle));
+    assertThat(Math.log(learned.highLitres() / learned.lowLitres()))
+        .isCloseTo(2.5631 / Math.sqrt(prior + data), within(1e-3));
+  }
+
+  @Test
+  void withoutReadingsThePriorStandsAndAnImpossibleOneIsAFault() {
+    assertThat(learn()).isEqualTo(UptakePrior.find("lettuce").orElseThrow());
+    assertThatThrownBy(() -> learn(new SeenDrink(25, 0, 3)))
+        .isInstanceOf(FeedFault.class)
+        .hasMessageContaining("cannot be");
+    assertThatThrownBy(() -> new SeenDrink(0, 0, 1)).isInstanceOf(FeedFault.class);
+  }
+
+  /** Little water for much growth takes more out of each litre. */
+  @Test
+  void hungryPlantsLeaveLessNitrogen() {
+    assertThat(drunk(150, 25).perLitre().mg(Nutrient.NITROGEN))
+        .isLessThan(drunk(400, 25).perLitre().mg(Nutrient.NITROGEN));
   }
 
   @Test

@@ -110,11 +110,19 @@ final class ShelfBuilder {
         values.written("feed.running.drunk")
             ? Optional.of(values.base("feed.running.drunk"))
             : Optional.empty();
+    List<FeedShelf.Seen> seen = new ArrayList<>();
+    for (int i = 0; i < values.count("feed.running.seen"); i++) {
+      String one = "feed.running.seen[" + i + "].";
+      seen.add(
+          new FeedShelf.Seen(
+              values.base(one + "poured"), values.share(one + "strength"), words(one + "read")));
+    }
     return new FeedShelf.Running(
         values.word("feed.running.plants"),
         drunk,
         values.base("feed.running.evaporated"),
-        values.word("feed.running.topUp"));
+        values.word("feed.running.topUp"),
+        seen);
   }
 
   private Map<String, String> texts(String at, List<String> names) {

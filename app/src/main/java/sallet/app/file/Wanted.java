@@ -4,6 +4,8 @@ import sallet.units.Quantity;
 
 /** An example of what to write behind a key. */
 final class Wanted {
+  private static final String SUCH_AS = "such as ";
+
   private Wanted() {}
 
   static String example(Key key) {
@@ -30,6 +32,10 @@ final class Wanted {
   }
 
   private static String words(Key key) {
+    int example = key.meaning().indexOf(SUCH_AS);
+    if (key.required() && example >= 0) {
+      return key.meaning().substring(example + SUCH_AS.length());
+    }
     return key.path().startsWith("feed.water") ? "52 mg/L" : key.standard();
   }
 

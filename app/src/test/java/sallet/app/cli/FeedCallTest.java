@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
@@ -171,7 +172,6 @@ class FeedCallTest {
 
   @Test
   void theJsonFollowsItsSchema() throws IOException {
-    String schema = Files.readString(Path.of("..", "docs", "schema", "feed.schema.json"));
     for (String[] more :
         new String[][] {
           {PORCH},
@@ -184,11 +184,7 @@ class FeedCallTest {
       System.arraycopy(more, 0, args, 1, more.length);
       args[more.length + 1] = "--json";
       JsonNode sheet = json(Call.of(args));
-      assertThat(
-              JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                  .getSchema(schema)
-                  .validate(sheet))
-          .isEmpty();
+      assertThat(schema().validate(sheet)).isEmpty();
     }
   }
 
@@ -201,6 +197,52 @@ class FeedCallTest {
     double millilitres = 40 * meq / (10 * 3 * 1.01457 / 63.012);
     assertThat(sheet.path("acid").path("millilitres").asDouble())
         .isBetween(0.995 * millilitres, 1.005 * millilitres);
+  }
+
+  /** Each acid, base and trace salt carries its caution where it is handled. */
+  @Test
+  void theCautionStandsInTheStepItself() throws IOException {
+    JsonNode sheet = json(Call.of("feed", hard().toString(), "--mix", "40", "--json"));
+    assertThat(sheet.path("steps"))
+        .filteredOn(s -> s.asText().contains("nitric acid"))
+        .isNotEmpty()
+        .allMatch(s -> s.asText().contains("never water into acid"));
+    JsonNode porch = json(Call.of("feed", PORCH, "--json"));
+    assertThat(porch.path("traceStock").path("steps"))
+        .filteredOn(s -> s.asText().startsWith("boric acid"))
+        .singleElement()
+        .matches(s -> s.asText().contains("unborn child"));
+  }
+
+  @Test
+  void aWeakReservoirGetsSaltsInGramsAndTheCost() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("priced.yaml"),
+            """
+            place: {latitude: -41.3, longitude: 174.8, timeZone: Pacific/Auckland}
+            feed:
+              shelf: [{salt: can4, pricePerKg: 5}, {salt: kno3, pricePerKg: 8}, {salt: mgso4},
+                      {salt: mkp}, {label: 4-2-6 w/v, left: 500 mL}]
+              running: {seen: [{poured: 20 L, read: 1.0 mS/cm}]}
+            """);
+    JsonNode sheet =
+        json(
+            Call.of(
+                "feed", file.toString(), "--correct", "EC 0.9 mS/cm", "--weeks", "3", "--json"));
+    assertThat(sheet.path("cost").path("amount").asDouble()).isPositive();
+    assertThat(sheet.path("correction").path("salts")).isNotEmpty();
+    assertThat(sheet.path("uptake").path("litresPerKgDry").asDouble()).isBetween(40.0, 3000.0);
+    assertThat(sheet.path("weeks").get(2).path("mgLLow").path("N").asDouble())
+        .isLessThan(sheet.path("weeks").get(2).path("mgLHigh").path("N").asDouble());
+    assertThat(schema().validate(sheet)).isEmpty();
+    assertThat(Call.of("feed", file.toString(), "--weeks", "3").out())
+        .contains("The salts cost", "dry leaf");
+  }
+
+  private static JsonSchema schema() throws IOException {
+    return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+        .getSchema(Files.readString(Path.of("..", "docs", "schema", "feed.schema.json")));
   }
 
   @Test

@@ -130,7 +130,17 @@ public record PhDose(
     return bottle.reagent().perMole().times(millilitres * bottle.molarity());
   }
 
-  private PhDose with(String note) {
+  /** Water to thin it in first, L; 0 when it is thin enough. */
+  public double thinningL() {
+    return bottle.percent() > PhRange.ACID_PERCENT ? thinningL(bottle, millilitres) : 0;
+  }
+
+  private static double thinningL(Bottle bottle, double millilitres) {
+    return Math.max(0.1, millilitres * bottle.percent() / PhRange.ACID_PERCENT / 1000);
+  }
+
+  /** With a further note. */
+  PhDose with(String note) {
     List<String> more = new ArrayList<>(notes);
     more.add(note);
     return new PhDose(bottle, millilitres, meqL, phNow, phLater, alkalinityLeftMeqL, after, more);
@@ -208,8 +218,7 @@ public record PhDose(
     if (percent > PhRange.ACID_PERCENT) {
       notes.add(
           "First pour the %.0f mL into %.1f L of water, then that into the reservoir while stirring"
-              .formatted(
-                  millilitres, Math.max(0.1, millilitres * percent / PhRange.ACID_PERCENT / 1000)));
+              .formatted(millilitres, thinningL(bottle, millilitres)));
     }
     if (percent > reagent.publicLimitPercent()) {
       notes.add(

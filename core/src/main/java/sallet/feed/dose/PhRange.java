@@ -42,6 +42,29 @@ public final class PhRange {
         ph > HIGH
             ? acid.thinnedTo(ACID_PERCENT)
             : Bottle.of(Reagent.POTASSIUM_HYDROXIDE, BASE_PERCENT);
-    return Optional.of(PhDose.toPh(now, litres, WANTED, bottle, temperatureC));
+    PhDose dose = PhDose.toPh(now, litres, WANTED, bottle, temperatureC);
+    return Optional.of(making(dose, acid).map(dose::with).orElse(dose));
+  }
+
+  /** How the thin acid or base is made from what stands on the shelf. */
+  private static Optional<String> making(PhDose dose, Bottle acid) {
+    Bottle thin = dose.bottle();
+    if (!thin.reagent().isAcid()) {
+      return Optional.of(
+          "For %s of %.0f %%: dissolve %.0f g in small pieces in a litre of cold water"
+              .formatted(thin.reagent().plainName(), thin.percent(), 10 * thin.percent()));
+    }
+    if (thin.percent() >= acid.percent()) {
+      return Optional.empty();
+    }
+    double ofBottle = dose.millilitres() * thin.molarity() / acid.molarity();
+    return Optional.of(
+        "For %s of %.0f %%: pour %.1f mL of that of %.0f %% into %.1f mL of water"
+            .formatted(
+                thin.reagent().plainName(),
+                thin.percent(),
+                ofBottle,
+                acid.percent(),
+                dose.millilitres() - ofBottle));
   }
 }

@@ -14,6 +14,7 @@ import sallet.feed.product.Product;
 import sallet.feed.recipe.Recipe;
 import sallet.feed.reservoir.IonLedger;
 import sallet.feed.reservoir.TankWeek;
+import sallet.feed.reservoir.UptakePrior;
 import sallet.feed.stock.TraceStock;
 import sallet.units.Step;
 
@@ -43,6 +44,8 @@ public final class FeedExplanation {
         .ifPresent(dose -> told.put("correction.dose.millilitres", () -> dose(dose)));
     putRecipe();
     putReservoir();
+    told.put("uptake.litresPerKgDry", () -> uptake(sheet.running().plants()));
+    sheet.cost().ifPresent(cost -> told.put("cost.amount", () -> cost(cost)));
     sheet.blend().ifPresent(blend -> told.put("blend.share", () -> share(blend)));
   }
 
@@ -276,6 +279,33 @@ public final class FeedExplanation {
             "",
             "((reading - water) / (recipe - water))^(1/0.95)",
             "exponent 0.942 to 0.950 of the conductivity model"));
+  }
+
+  private static List<Step> uptake(UptakePrior plants) {
+    UptakePrior prior = UptakePrior.find(plants.kind()).orElse(plants);
+    String unit = "L/kg";
+    return List.of(
+        step("prior", prior.litresPerKgDry(), unit, "water for a kilogram dry", prior.source()),
+        step("its 10 % point", prior.lowLitres(), unit, "humid winter air", "judgement"),
+        step("its 90 % point", prior.highLitres(), unit, "dry heat", "judgement"),
+        step(
+            plants.kind(),
+            plants.litresPerKgDry(),
+            unit,
+            "mean of logarithms of prior and readings, by 1 / spread²; a reading has 20 %",
+            "learned from feed.running.seen, the prior without; spread of a reading: judgement"),
+        step("10 % point now", plants.lowLitres(), unit, "", "likewise"),
+        step("90 % point now", plants.highLitres(), unit, "", "likewise"));
+  }
+
+  private static List<Step> cost(Cost cost) {
+    List<Step> steps = new ArrayList<>();
+    cost.each()
+        .forEach(
+            (name, amount) ->
+                steps.add(step(name, amount, "", "kilograms x pricePerKg", "prices: your file")));
+    steps.add(step("cost", cost.amount(), "", "sum", ""));
+    return steps;
   }
 
   private static List<Step> share(WaterBlend blend) {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sallet.feed.caution.Caution;
 import sallet.feed.dose.Buffer;
 import sallet.feed.dose.PhDose;
@@ -21,7 +22,10 @@ import sallet.feed.recipe.SafeSolution;
 import sallet.feed.recipe.SolutionLimits;
 import sallet.feed.reservoir.IonLedger;
 import sallet.feed.reservoir.Strength;
+import sallet.feed.reservoir.TankHabit;
 import sallet.feed.reservoir.TankWeek;
+import sallet.feed.reservoir.UptakeLearning;
+import sallet.feed.reservoir.UptakePrior;
 import sallet.feed.solution.Carbon;
 import sallet.feed.solution.Conductivity;
 import sallet.feed.solution.Mineral;
@@ -90,6 +94,8 @@ public final class HomeFeed {
     Composition finished = mixture.treated().plus(salts);
     SafeSolution.check(finished);
     FeedSheet.State state = state(finished);
+    Optional<TraceStock> traceStock =
+        trace.map(t -> TraceStock.of(t, TRACE_FACTOR, TRACE_BOTTLE_L, HomeShelf.scale(shelf)));
     Optional<PhDose> settling =
         PhRange.mend(
             finished,
@@ -107,12 +113,13 @@ public final class HomeFeed {
         mixture.acid(),
         main,
         trace,
-        trace.map(t -> TraceStock.of(t, TRACE_FACTOR, TRACE_BOTTLE_L, HomeShelf.scale(shelf))),
+        traceStock,
         wish.stockFactor().map(factor -> StockPlan.of(main, factor, shelf.coldestTankC())),
         finished,
+        Cost.of(bags, Stream.concat(Stream.of(main), trace.stream()).toList(), wish.litres()),
         state,
         settling,
-        running(finished, salts, settling, state),
+        running(salts, settling, state, new Correcting(shelf, wish, mixture, traceStock, meter)),
         notes(target, trace, state),
         cautions(main, trace, settling));
   }
@@ -172,19 +179,24 @@ public final class HomeFeed {
   }
 
   private FeedSheet.Running running(
-      Composition finished, Composition salts, Optional<PhDose> settling, FeedSheet.State state) {
+      Composition salts, Optional<PhDose> settling, FeedSheet.State state, Correcting correcting) {
     Composition treated = mixture.treated();
-    Correcting correcting = new Correcting(finished, treated, HomeShelf.acid(shelf), meter, wish);
-    Composition settled = settling.map(PhDose::after).orElse(finished);
+    Composition finished = treated.plus(salts);
+    IonLedger fresh = IonLedger.fresh(settling.map(PhDose::after).orElse(finished), wish.litres());
+    TankHabit habit = HomeShelf.habit(shelf, wish.trayM2());
+    UptakePrior plants =
+        UptakeLearning.learn(habit.plants(), fresh, treated, salts, meter.seen(shelf.running()));
     return new FeedSheet.Running(
         readings(state.ecMsCm(), treated),
-        wish.correct().map(correcting::of),
-        TankWeek.follow(
-            IonLedger.fresh(settled, wish.litres()),
-            treated,
-            salts,
-            HomeShelf.habit(shelf, wish.trayM2()),
-            wish.weeks()));
+        wish.correct().map(text -> correcting.of(text, finished)),
+        plants,
+        follow(fresh, salts, habit.with(plants)),
+        follow(fresh, salts, habit.with(plants.hungry())),
+        follow(fresh, salts, habit.with(plants.thirsty())));
+  }
+
+  private List<TankWeek> follow(IonLedger fresh, Composition salts, TankHabit habit) {
+    return TankWeek.follow(fresh, mixture.treated(), salts, habit, wish.weeks());
   }
 
   private List<FeedSheet.Reading> readings(double fullEc, Composition treated) {

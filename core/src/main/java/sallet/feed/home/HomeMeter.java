@@ -11,6 +11,7 @@ import sallet.feed.meter.MeterFactor;
 import sallet.feed.meter.MeterReading;
 import sallet.feed.meter.PpmScale;
 import sallet.feed.meter.TemperatureCompensation;
+import sallet.feed.reservoir.SeenDrink;
 import sallet.household.FeedShelf;
 
 /**
@@ -71,6 +72,13 @@ public final class HomeMeter {
   /** The one thing a reading means, mS/cm at 25 °C. */
   double sure(String text) {
     return factor.factor() * sureRaw(text);
+  }
+
+  /** What was seen of a running reservoir, read by this meter. */
+  List<SeenDrink> seen(FeedShelf.Running running) {
+    return running.seen().stream()
+        .map(s -> new SeenDrink(s.pouredL(), s.strength(), sure(s.read())))
+        .toList();
   }
 
   private double sureRaw(String text) {

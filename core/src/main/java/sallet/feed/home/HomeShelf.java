@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sallet.feed.FeedFault;
@@ -38,6 +39,9 @@ public final class HomeShelf {
   private static final Map<String, Double> GRAMS =
       Map.of("kg", 1000.0, "g", 1.0, "mg", 0.001, "oz", 28.349523125, "lb", 453.59237);
 
+  private static final Map<String, Double> MILLILITRES =
+      Map.of("l", 1000.0, "ml", 1.0, "fl oz", 29.5735295625, "gal", 3785.411784);
+
   private static final Pattern DENSITY = Pattern.compile("([0-9]+(?:\\.[0-9]+)?)\\s*(?:g/mL|kg/L)");
 
   /** A density this far from the handbook's belongs to another strength. */
@@ -45,6 +49,9 @@ public final class HomeShelf {
 
   /** Water a full bench of leaf drinks, L a day for each m² of tray (judgement: 1 to 3). */
   private static final double USUAL_L_PER_M2 = 1.5;
+
+  /** What is dosed by pH or only checks meters. */
+  private static final Set<Use> NO_FEED = Set.of(Use.ACID, Use.BASE, Use.STANDARD);
 
   /** Four main salts and the usual trace salts (judgement). */
   private static final List<String> USUAL =
@@ -123,10 +130,18 @@ public final class HomeShelf {
   }
 
   private static double grams(String text) {
+    return amount(text, GRAMS, "\"%s\" is no mass; write it like 0.1 g");
+  }
+
+  private static double millilitres(String text) {
+    return amount(text, MILLILITRES, "\"%s\" is no volume; write it like 500 mL");
+  }
+
+  private static double amount(String text, Map<String, Double> units, String otherwise) {
     Matcher m = FIGURE.matcher(text.strip());
-    Double factor = m.matches() ? GRAMS.get(m.group(2).toLowerCase(Locale.ROOT)) : null;
+    Double factor = m.matches() ? units.get(m.group(2).toLowerCase(Locale.ROOT)) : null;
     if (factor == null) {
-      throw new FeedFault("\"%s\" is no mass; write it like 0.1 g".formatted(text));
+      throw new FeedFault(otherwise.formatted(text));
     }
     return Double.parseDouble(m.group(1)) * factor;
   }
@@ -203,7 +218,9 @@ public final class HomeShelf {
   }
 
   private static String unreadable(String name, String text, String example) {
-    return "%s: cannot read \"%s\"; write it like %s".formatted(name, text, example);
+    return text.strip().matches("[-−][0-9].*")
+        ? "%s must not be negative, was %s".formatted(name, text.strip())
+        : "%s: cannot read \"%s\"; write it like %s".formatted(name, text, example);
   }
 
   private static void refuse(List<String> faults) {
@@ -239,8 +256,13 @@ public final class HomeShelf {
 
   /** One bag. */
   public static Bag bag(FeedShelf.Item item) {
-    double left = item.left().map(HomeShelf::grams).orElse(Double.POSITIVE_INFINITY);
-    return new Bag(product(item), left, item.pricePerKg());
+    Product product = product(item);
+    boolean liquid = product.measure() == Product.Measure.MILLILITRE;
+    double left =
+        item.left()
+            .map(text -> liquid ? millilitres(text) : grams(text))
+            .orElse(Double.POSITIVE_INFINITY);
+    return new Bag(product, left, item.pricePerKg());
   }
 
   private static Product product(FeedShelf.Item item) {
@@ -261,6 +283,11 @@ public final class HomeShelf {
                     new FeedFault(
                         "\"%s\" is no salt Sallet knows; write its formula with its water, like MgSO4.7H2O"
                             .formatted(text)));
+    if (NO_FEED.contains(salt.use())) {
+      throw new FeedFault(
+          "%s is nothing to mix a recipe from: acids stand under feed.acid, bases are dosed by a pH reading (--correct)"
+              .formatted(salt.name()));
+    }
     return salt.product(item.purity());
   }
 

@@ -92,15 +92,19 @@ record Mixture(SourceWater water, Optional<PhDose> acid, double strength, Recipe
     Mixture mix() {
       TargetSolution published = HomeShelf.target(shelf);
       Optional<Double> wantedEc = HomeShelf.ecMsCm(shelf);
-      double strength = wantedEc.map(published::strengthForEc).orElse(1.0);
+      double strength = wantedEc.map(published::strengthForEc).map(Mixer::sane).orElse(1.0);
       Recipe main = main(published.atStrength(strength));
       for (int i = 0; i < EC_ROUNDS && wantedEc.isPresent(); i++) {
         double got = Conductivity.msCm25(main.perLitre(), Carbon.OPEN);
         double next = strength * Strength.fromEc(wantedEc.get(), got);
-        strength = Math.max(WEAKEST, Math.min(STRONGEST, next));
+        strength = sane(next);
         main = main(published.atStrength(strength));
       }
       return new Mixture(water, acid, strength, main);
+    }
+
+    private static double sane(double strength) {
+      return Math.max(WEAKEST, Math.min(STRONGEST, strength));
     }
 
     private Recipe main(TargetSolution target) {

@@ -157,7 +157,7 @@ public record IonLedger(
         reasons.add("%s is down to %.0f %%".formatted(n.symbol(), percent(n)));
       }
     }
-    for (Nutrient n : List.of(Nutrient.CALCIUM, Nutrient.SULFUR)) {
+    for (Nutrient n : TankWeek.TOLD.subList(1, 6)) {
       if (perLitre.mg(n) > PILED_UP * fresh.mg(n) && fresh.mg(n) > 0) {
         reasons.add("%s has piled up to %.0f %%".formatted(n.symbol(), percent(n)));
       }

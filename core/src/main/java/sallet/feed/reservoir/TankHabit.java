@@ -16,6 +16,11 @@ import sallet.feed.dose.Bottle;
 public record TankHabit(
     UptakePrior plants, double drunkLPerDay, double evaporatedLPerDay, TopUp topUp, Bottle acid) {
 
+  /** The same with other plants. */
+  public TankHabit with(UptakePrior others) {
+    return new TankHabit(others, drunkLPerDay, evaporatedLPerDay, topUp, acid);
+  }
+
   /** What is poured in. */
   public enum TopUp {
     /** Solution of the strength that brings EC back. */

@@ -15,8 +15,8 @@ import sallet.feed.ion.Nutrient;
  * @param kind kind of plant
  * @param tissue content of its dry mass
  * @param litresPerKgDry usual water for a kilogram of dry mass
- * @param lowLitres in humid winter air
- * @param highLitres in dry heat
+ * @param lowLitres in humid winter air; one in ten households is below
+ * @param highLitres in dry heat; one in ten is above
  * @param source where the numbers come from
  */
 public record UptakePrior(
@@ -61,6 +61,21 @@ public record UptakePrior(
     g.put(Nutrient.MAGNESIUM, mg);
     g.put(Nutrient.SULFUR, s);
     return new UptakePrior(kind, new Tissue(g), litres, litres / 2, litres * 4 / 3, SUFFICIENCY);
+  }
+
+  /** The same plants where air is humid: little water, so much salt with each litre. */
+  public UptakePrior hungry() {
+    return withLitres(lowLitres, lowLitres, lowLitres);
+  }
+
+  /** The same plants where air is dry: much water, so little salt with each litre. */
+  public UptakePrior thirsty() {
+    return withLitres(highLitres, highLitres, highLitres);
+  }
+
+  /** The same plants with another thirst, L for a kilogram of dry mass. */
+  public UptakePrior withLitres(double middle, double low, double high) {
+    return new UptakePrior(kind, tissue, middle, low, high, source);
   }
 
   /** The prior of a kind, without regard to case. */

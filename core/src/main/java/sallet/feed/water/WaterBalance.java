@@ -30,6 +30,9 @@ public final class WaterBalance {
   /** Share of hardness that is calcium when only hardness is stated (common practice). */
   private static final double CALCIUM_SHARE = 0.8;
 
+  /** No water fit for a salad bench has more of anything, mmol/L (judgement). */
+  private static final double MOST_MMOL = 30;
+
   private static final double USUAL_PH = 7.6;
 
   private final WaterReport report;
@@ -75,11 +78,16 @@ public final class WaterBalance {
         .forEach(
             (entry, value) -> {
               double amount = entry.toMmol(value.number(), value.unit());
-              if (!(amount >= 0 && amount <= 100)) {
+              if (!(amount >= 0 && amount <= MOST_MMOL)) {
                 faults.add(
-                    "%s: %s must be 0 to 100 mmol/L, was %s %s"
+                    "%s: %s must be 0 to %.0f mmol/L, was %s %s, which makes %.0f: check figure and unit"
                         .formatted(
-                            report.name(), entry.word(), value.number(), value.unit().symbol()));
+                            report.name(),
+                            entry.word(),
+                            MOST_MMOL,
+                            value.number(),
+                            value.unit().symbol(),
+                            amount));
               }
             });
     report

@@ -7,10 +7,12 @@ import java.util.Comparator;
 import java.util.List;
 import sallet.app.report.Steps;
 import sallet.feed.dose.PhDose;
+import sallet.feed.home.Cost;
 import sallet.feed.home.FeedSheet;
 import sallet.feed.home.WaterBlend;
 import sallet.feed.ion.Nutrient;
 import sallet.feed.recipe.Recipe;
+import sallet.feed.reservoir.EcCorrection;
 import sallet.feed.reservoir.TankWeek;
 import sallet.feed.solution.Mineral;
 import sallet.feed.stock.StockPlan;
@@ -34,12 +36,13 @@ public final class FeedJson {
     put(target, "strength", sheet.strength());
     root.set("water", water(sheet));
     sheet.acid().ifPresent(acid -> root.set("acid", dose(acid)));
-    root.set("doses", doses(sheet.main()));
+    root.set("doses", doses(sheet.main().doses()));
     put(root, "objective", sheet.main().objective());
     put(root, "objectiveBound", sheet.main().bound());
     root.set("nutrients", nutrients(sheet));
     sheet.main().mend().ifPresent(m -> root.put("bagThatMendsMost", m.salt().id()));
     root.set("solution", solution(sheet));
+    sheet.cost().ifPresent(cost -> root.set("cost", cost(cost)));
     sheet.traceStock().ifPresent(stock -> root.set("traceStock", trace(stock)));
     sheet.stock().ifPresent(stock -> root.set("stock", stock(stock)));
     sheet.settling().ifPresent(dose -> root.set("settling", dose(dose)));
@@ -56,6 +59,15 @@ public final class FeedJson {
                     .put("path", told.path())
                     .set("steps", Steps.json(told.steps())));
     return root.toPrettyString() + "\n";
+  }
+
+  private static ObjectNode cost(Cost cost) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    put(node, "amount", cost.amount());
+    ObjectNode each = node.putObject("each");
+    cost.each().forEach((name, amount) -> put(each, name, amount));
+    texts(node, "unpriced", cost.unpriced());
+    return node;
   }
 
   private static ObjectNode blend(WaterBlend blend) {
@@ -93,9 +105,33 @@ public final class FeedJson {
               one.put("asked", c.asked());
               one.put("text", c.words());
               c.dose().ifPresent(d -> one.set("dose", dose(d)));
+              c.strength().ifPresent(s -> strength(one, s));
+              one.set("salts", doses(c.salts()));
+              put(one, "traceStockMl", c.traceMl());
             });
     ArrayNode weeks = root.putArray("weeks");
-    running.weeks().forEach(week -> weeks.add(week(week)));
+    for (int i = 0; i < running.weeks().size(); i++) {
+      ObjectNode week = week(running.weeks().get(i));
+      ObjectNode low = week.putObject("mgLLow");
+      ObjectNode high = week.putObject("mgLHigh");
+      for (Nutrient nutrient : TankWeek.TOLD) {
+        put(low, nutrient.symbol(), running.range(i, nutrient).low());
+        put(high, nutrient.symbol(), running.range(i, nutrient).high());
+      }
+      weeks.add(week);
+    }
+    ObjectNode plants = root.putObject("uptake");
+    plants.put("plants", running.plants().kind());
+    put(plants, "litresPerKgDry", running.plants().litresPerKgDry());
+    put(plants, "litresPerKgDryLow", running.plants().lowLitres());
+    put(plants, "litresPerKgDryHigh", running.plants().highLitres());
+  }
+
+  private static void strength(ObjectNode node, EcCorrection correction) {
+    put(node, "waterL", correction.waterL());
+    put(node, "stockMl", correction.stockMl());
+    put(node, "strengthNow", correction.strengthNow());
+    put(node, "strengthWanted", correction.strengthWanted());
   }
 
   private static ObjectNode week(TankWeek week) {
@@ -137,9 +173,9 @@ public final class FeedJson {
     return node;
   }
 
-  private static ArrayNode doses(Recipe recipe) {
+  private static ArrayNode doses(List<Recipe.Dose> recipe) {
     ArrayNode doses = JsonNodeFactory.instance.arrayNode();
-    for (Recipe.Dose dose : recipe.doses()) {
+    for (Recipe.Dose dose : recipe) {
       ObjectNode one = doses.addObject();
       one.put("id", dose.product().id());
       one.put("name", dose.product().name());

@@ -50,7 +50,7 @@ public final class FeedPage {
     sheet.stock().ifPresent(this::stock);
     readings(sheet.running().readings());
     sheet.running().correction().ifPresent(this::correction);
-    weeks(sheet.running().weeks());
+    weeks(sheet.running());
     section("know", "What to know");
     list(FeedWords.notes(sheet));
     page.closeLine();
@@ -117,6 +117,7 @@ public final class FeedPage {
     sheet.trace().ifPresent(trace -> trace.fits().forEach(this::row));
     idle();
     page.closeLine().closeLine().closeLine();
+    sheet.cost().ifPresent(c -> page.element("p", FeedWords.cost(c, sheet.litres())));
     page.closeLine();
   }
 
@@ -211,15 +212,20 @@ public final class FeedPage {
     section("correction", "Correction: " + correction.asked());
     page.element("p", correction.words());
     correction.dose().map(PhDose::notes).ifPresent(this::list);
+    List<String> salts = FeedSteps.mending(correction);
+    if (!salts.isEmpty()) {
+      boxes(salts);
+    }
     page.closeLine();
   }
 
-  private void weeks(List<TankWeek> weeks) {
+  private void weeks(FeedSheet.Running running) {
+    List<TankWeek> weeks = running.weeks();
     if (weeks.isEmpty()) {
       return;
     }
     section("weeks", "The reservoir week by week");
-    page.element("p", FeedWords.renewal(weeks));
+    page.element("p", FeedWords.renewal(running));
     List<String> heads = new ArrayList<>(List.of("Week", "EC", "pH"));
     TankWeek.TOLD.forEach(n -> heads.add(n.symbol()));
     heads.add("idle");
@@ -240,13 +246,14 @@ public final class FeedPage {
         "class",
         "quiet");
     boxes(weeks.stream().map(w -> "Week %d: %s".formatted(w.week(), FeedWords.week(w))).toList());
-    page.element("p", FeedWords.weeksSource(), "class", "quiet");
+    FeedWords.cautions(weeks).forEach(this::caution);
+    page.element("p", FeedWords.weeksSource(running.plants()), "class", "quiet");
     page.closeLine();
   }
 
   private void cautions() {
     section("caution", "Caution");
-    FeedWords.cautions(sheet).forEach(this::caution);
+    FeedWords.closing(sheet).forEach(this::caution);
     page.closeLine();
   }
 

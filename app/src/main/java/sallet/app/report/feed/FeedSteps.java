@@ -7,9 +7,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import sallet.feed.dose.PhDose;
-import sallet.feed.dose.PhRange;
 import sallet.feed.home.FeedSheet;
 import sallet.feed.ion.Ion;
+import sallet.feed.product.Product;
 import sallet.feed.product.Use;
 import sallet.feed.recipe.Recipe;
 import sallet.feed.stock.StockTank;
@@ -29,26 +29,11 @@ final class FeedSteps {
   static List<String> mixing(FeedSheet sheet) {
     List<String> steps = new ArrayList<>();
     steps.add(fill(sheet));
-    sheet
-        .acid()
-        .ifPresent(
-            a ->
-                steps.add(
-                    say(
-                        "Goggles and gloves on. Stir in %.0f mL of %s of %s %%%s.",
-                        a.millilitres(),
-                        a.bottle().reagent().plainName(),
-                        plain(a.bottle().percent()),
-                        a.bottle().percent() > PhRange.ACID_PERCENT
-                            ? ", thinned as told below"
-                            : "")));
+    sheet.acid().map(FeedSteps::acid).ifPresent(steps::add);
     List<Recipe.Dose> order = new ArrayList<>(sheet.main().doses());
     order.sort(Comparator.comparingInt(FeedSteps::turn));
     for (Recipe.Dose dose : order) {
-      steps.add(
-          say(
-              "Weigh %s %s of %s, dissolve it in a litre of warm water, pour it in and stir.",
-              amount(dose.amount()), dose.product().measure().symbol(), dose.product().name()));
+      steps.add(weigh(dose));
     }
     sheet
         .traceStock()
@@ -64,6 +49,30 @@ final class FeedSteps {
     return steps;
   }
 
+  private static String acid(PhDose dose) {
+    String bottle =
+        say("%s of %s %%", dose.bottle().reagent().plainName(), plain(dose.bottle().percent()));
+    String how =
+        dose.thinningL() > 0
+            ? say(
+                "Pour %.0f mL of %s into %.1f L of water, then stir that in.",
+                dose.millilitres(), bottle, dose.thinningL())
+            : say("Stir in %.0f mL of %s.", dose.millilitres(), bottle);
+    return dose.bottle().reagent().caution() + " " + how;
+  }
+
+  private static String weigh(Recipe.Dose dose) {
+    Product product = dose.product();
+    String how =
+        say(
+            product.measure() == Product.Measure.GRAM
+                ? "Weigh %s g of %s, dissolve it in a jug of that water, pour it back and stir."
+                : "Measure %s mL of %s, thin it in a jug of that water, pour it back and stir.",
+            amount(dose.amount()),
+            product.name());
+    return product.use() == Use.MACRO ? how : product.caution() + " " + how;
+  }
+
   private static String fill(FeedSheet sheet) {
     double most = FIRST_FILL * sheet.litres();
     String of =
@@ -72,10 +81,17 @@ final class FeedSteps {
             .map(
                 b ->
                     say(
-                        "%.0f L of %s and %.0f L of %s",
-                        most * (1 - b.share()), b.first(), most * b.share(), b.second()))
-            .orElseGet(() -> say("%.0f L of water", most));
+                        "%s L of %s and %s L of %s",
+                        litres(most * (1 - b.share())),
+                        b.first(),
+                        litres(most * b.share()),
+                        b.second()))
+            .orElseGet(() -> say("%s L of water", litres(most)));
     return say("Fill %s into the reservoir, nine tenths of the %s L.", of, plain(sheet.litres()));
+  }
+
+  private static String litres(double litres) {
+    return say(litres < 10 ? "%.2f" : "%.0f", litres);
   }
 
   private static String check(FeedSheet sheet) {
@@ -90,7 +106,8 @@ final class FeedSteps {
 
   private static String settling(PhDose dose) {
     return say(
-        "Next day, if pH reads about as told: stir in %.0f mL of %s of %s %%, half of it first; pH goes to %.1f.",
+        "Next day, if pH reads about as told: %s Stir in %.0f mL of %s of %s %%, half of it first; pH goes to %.1f.",
+        dose.bottle().reagent().caution(),
         dose.millilitres(),
         dose.bottle().reagent().plainName(),
         plain(dose.bottle().percent()),
@@ -107,22 +124,36 @@ final class FeedSteps {
   /** Making the bottle of trace elements. */
   static List<String> traceStock(TraceStock stock) {
     List<String> steps = new ArrayList<>();
-    steps.add(say("Half fill a dark %s L bottle with pure water.", plain(stock.litres())));
+    steps.add(
+        say("Gloves on. Half fill a dark %s L bottle with pure water.", plain(stock.litres())));
     for (TraceStock.Weighing w : stock.weighings()) {
-      String name = w.product().name();
-      steps.add(
+      String how =
           w.dilution()
               .map(
                   d ->
                       say(
-                          "%s: weigh %s g, make it up to %.0f mL, take %.1f mL of that (%s g).",
-                          name, amount(d.weighG()), d.intoMl(), d.takeMl(), amount(d.neededG())))
-              .orElseGet(() -> say("%s: weigh %s g.", name, amount(w.grams()))));
+                          "weigh %s g, make it up to %.0f mL, take %.1f mL of that (%s g)",
+                          amount(d.weighG()), d.intoMl(), d.takeMl(), amount(d.neededG())))
+              .orElseGet(() -> say("weigh %s g", amount(w.grams())));
+      steps.add(say("%s: %s. %s", w.product().name(), how, w.product().caution()));
     }
     steps.add(
         say(
             "Fill up, shake, label with content, date and \"%.0f mL for a litre\".",
             stock.millilitresPerLitre()));
+    return steps;
+  }
+
+  /** Salts that mend an EC that is too low. */
+  static List<String> mending(FeedSheet.Correction correction) {
+    List<String> steps = new ArrayList<>();
+    correction.salts().stream()
+        .sorted(Comparator.comparingInt(FeedSteps::turn))
+        .map(FeedSteps::weigh)
+        .forEach(steps::add);
+    if (correction.traceMl() > 0) {
+      steps.add(say("Add %.0f mL of the trace stock and stir.", correction.traceMl()));
+    }
     return steps;
   }
 

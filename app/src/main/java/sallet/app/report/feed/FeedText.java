@@ -46,11 +46,11 @@ public final class FeedText {
     sheet.stock().ifPresent(this::stock);
     readings(sheet.running().readings());
     sheet.running().correction().ifPresent(this::correction);
-    weeks(sheet.running().weeks());
+    weeks(sheet.running());
     heading("WHAT TO KNOW");
     FeedWords.notes(sheet).forEach(n -> wrap("- ", n));
     heading("CAUTION");
-    FeedWords.cautions(sheet).forEach(c -> wrap("! ", c));
+    FeedWords.closing(sheet).forEach(c -> wrap("! ", c));
     return out.toString();
   }
 
@@ -58,6 +58,7 @@ public final class FeedText {
     heading("CORRECTION: " + correction.asked());
     wrap("", correction.words());
     correction.dose().ifPresent(d -> d.notes().forEach(n -> wrap("- ", n)));
+    FeedSteps.mending(correction).forEach(step -> wrap("[ ] ", step));
   }
 
   private void blend(WaterBlend blend) {
@@ -78,7 +79,8 @@ public final class FeedText {
     }
   }
 
-  private void weeks(List<TankWeek> weeks) {
+  private void weeks(FeedSheet.Running running) {
+    List<TankWeek> weeks = running.weeks();
     if (weeks.isEmpty()) {
       return;
     }
@@ -99,8 +101,9 @@ public final class FeedText {
           week.reasons().isEmpty() ? "" : "  renew");
     }
     weeks.forEach(week -> wrap("[ ] ", "Week " + week.week() + ": " + FeedWords.week(week)));
-    wrap("", FeedWords.renewal(weeks));
-    wrap("", FeedWords.weeksSource());
+    FeedWords.cautions(weeks).forEach(c -> wrap("! ", c));
+    wrap("", FeedWords.renewal(running));
+    wrap("", FeedWords.weeksSource(running.plants()));
   }
 
   private void chart(FeedSheet sheet) {
@@ -151,6 +154,7 @@ public final class FeedText {
         sheet.perLitre().anionsMeq() + s.alkalinityMeq(),
         s.saturation().getOrDefault(Mineral.GYPSUM, 0.0),
         s.saturation().getOrDefault(Mineral.BRUSHITE, 0.0));
+    sheet.cost().ifPresent(c -> wrap("", FeedWords.cost(c, sheet.litres())));
   }
 
   private void stock(StockPlan plan) {

@@ -3,14 +3,20 @@ package sallet.app.report.feed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sallet.app.report.Caution;
 import sallet.feed.dose.PhDose;
+import sallet.feed.home.Cost;
 import sallet.feed.home.FeedSheet;
 import sallet.feed.home.WaterBlend;
+import sallet.feed.ion.Nutrient;
 import sallet.feed.product.Product;
+import sallet.feed.product.Use;
 import sallet.feed.recipe.Recipe;
 import sallet.feed.reservoir.TankWeek;
+import sallet.feed.reservoir.UptakePrior;
 import sallet.feed.stock.StockPlan;
 import sallet.feed.stock.StockTank;
 
@@ -58,6 +64,36 @@ final class FeedWords {
       cautions.add(product.name() + ": " + product.caution());
     }
     return cautions;
+  }
+
+  /** Cautions that do not stand beside their step already. */
+  static List<String> closing(FeedSheet sheet) {
+    List<String> beside =
+        sheet.products().stream()
+            .filter(product -> product.use() != Use.MACRO)
+            .map(product -> product.name() + ": " + product.caution())
+            .toList();
+    return cautions(sheet).stream().filter(text -> !beside.contains(text)).toList();
+  }
+
+  /** Cautions of the acids and bases of some weeks. */
+  static List<String> cautions(List<TankWeek> weeks) {
+    return weeks.stream()
+        .flatMap(week -> week.dose().stream())
+        .map(dose -> dose.bottle().reagent().plainName() + ": " + dose.bottle().reagent().caution())
+        .distinct()
+        .toList();
+  }
+
+  /** What the salts cost. */
+  static String cost(Cost cost, double litres) {
+    String unpriced =
+        cost.unpriced().isEmpty()
+            ? ""
+            : say(", without %s, which have no price", String.join(", ", cost.unpriced()));
+    return say(
+        "The salts cost %.2f, a litre %.4f, in the currency of the prices%s.",
+        cost.amount(), cost.amount() / litres, unpriced);
   }
 
   /** How the waters are blended, and why so. */
@@ -115,21 +151,48 @@ final class FeedWords {
         .orElse(topUp);
   }
 
-  /** When and why to renew. */
-  static String renewal(List<TankWeek> weeks) {
-    return weeks.stream()
-        .filter(w -> !w.reasons().isEmpty())
-        .findFirst()
-        .map(
-            w ->
-                "Renew the solution at the end of week %d. Why: %s."
-                    .formatted(w.week(), String.join("; ", w.reasons())))
-        .orElse("Nothing calls for a fresh solution in these weeks.");
+  /** When and why to renew, and how sure that is. */
+  static String renewal(FeedSheet.Running running) {
+    String when =
+        firstToRenew(running.weeks())
+            .map(
+                w ->
+                    say(
+                        "Renew the solution at the end of week %d. Why: %s.",
+                        w.week(), String.join("; ", w.reasons())))
+            .orElse("Nothing calls for a fresh solution in these weeks.");
+    int last = running.weeks().size();
+    FeedSheet.Range nitrogen = running.range(last - 1, Nutrient.NITROGEN);
+    return say(
+        "%s%s In week %d nitrogen ends at %.0f to %.0f mg/L.",
+        when, spread(running), last, nitrogen.low(), nitrogen.high());
+  }
+
+  private static String spread(FeedSheet.Running running) {
+    String early = weekToRenew(running, true);
+    String late = weekToRenew(running, false);
+    return early.equals(late)
+        ? ""
+        : say(" By how much plants take up it may be %s to %s.", early, late);
+  }
+
+  private static Optional<TankWeek> firstToRenew(List<TankWeek> weeks) {
+    return weeks.stream().filter(w -> !w.reasons().isEmpty()).findFirst();
+  }
+
+  private static String weekToRenew(FeedSheet.Running running, boolean early) {
+    IntStream weeks =
+        Stream.of(running.weeks(), running.hungry(), running.thirsty())
+            .mapToInt(w -> firstToRenew(w).map(TankWeek::week).orElse(w.size() + 1));
+    int week = early ? weeks.min().orElse(0) : weeks.max().orElse(0);
+    return week > running.weeks().size() ? "later" : "week " + week;
   }
 
   /** Where the weeks come from. */
-  static String weeksSource() {
-    return "Reckoned from what leaves hold and drink, good to a factor of about 1.5 (judgement); a third of the alkalinity roots could leave is taken to show. EC alone cannot see this: read pH weekly.";
+  static String weeksSource(UptakePrior plants) {
+    return say(
+        "Reckoned from what leaves hold and the water they drink for it, %.0f (%.0f to %.0f) L for a kilogram of dry leaf; your own readings under feed.running.seen narrow that. A third of the alkalinity roots could leave is taken to show. EC alone cannot see this: read pH weekly.",
+        plants.litresPerKgDry(), plants.lowLitres(), plants.highLitres());
   }
 
   static String say(String format, Object... values) {
