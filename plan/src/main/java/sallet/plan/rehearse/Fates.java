@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import sallet.crop.Crop;
 import sallet.crop.Emergence;
-import sallet.crop.SeedLot;
 import sallet.plan.Present;
 import sallet.plan.rehearse.Plant.Fate;
 
