@@ -145,10 +145,10 @@ final class PlanHand {
       return;
     }
     List<Plant> waiting = new ArrayList<>(world.at(Stage.NURSERY, batch.batch()));
-    List<Plant> cells = world.at(Stage.CELL, batch.batch());
+    List<Plant> cells = new ArrayList<>(world.at(Stage.CELL, batch.batch()));
     for (Course course : batch.courses()) {
       if (course.toBench().equals(today) && !discarded(course)) {
-        List<Plant> from = course.throughNursery() ? waiting : new ArrayList<>(cells);
+        List<Plant> from = course.throughNursery() ? waiting : cells;
         for (String pot : course.pots()) {
           if (!from.isEmpty()) {
             free(pot).ifPresent(free -> world.moveToPot(from.remove(0), free));
