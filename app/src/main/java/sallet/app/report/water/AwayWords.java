@@ -93,8 +93,16 @@ final class AwayWords {
 
   /** What a step does alone. */
   static String effect(Step step) {
-    return WaterWords.of(
-        "%+.0f %% of water; alone: lasts with %s",
-        100 * step.useChange(), chance(step.lastsAlone()));
+    return WaterWords.of("%s; alone: lasts with %s", gain(step), chance(step.lastsAlone()));
+  }
+
+  /** Water that a step saves or brings. */
+  static String gain(Step step) {
+    String change = WaterWords.of("%.0f", Math.abs(100 * step.useChange()));
+    return step.useChange() == 0
+        ? WaterWords.of("%.1f L more", step.gainL())
+        : WaterWords.of(
+            "%.1f L %s, %s %% of all",
+            Math.abs(step.gainL()), step.gainL() < 0 ? "more used" : "saved", change);
   }
 }
