@@ -87,7 +87,7 @@ final class AwayWords {
     return Double.isNaN(o.returnHighMsCm())
         ? WaterWords.of("you find the solution at %.2f mS/cm, or the reservoir dry", o.returnMsCm())
         : WaterWords.of(
-            "you find the solution at %.2f mS/cm (%.2f when 95 in 100 use less)",
+            "you find the solution at %.2f mS/cm (%.2f if much water is used)",
             o.returnMsCm(), o.returnHighMsCm());
   }
 
