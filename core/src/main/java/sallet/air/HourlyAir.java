@@ -1,7 +1,6 @@
 package sallet.air;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
@@ -20,14 +19,6 @@ public record HourlyAir(LocalDate from, List<MoistAir> hours) {
       throw new IllegalArgumentException("air needs whole days, had " + hours.size() + " hours");
     }
   }
-
-  /**
-   * A reading of the grower's, or the mean of an hour from a logger.
-   *
-   * @param hour hours since the first day began
-   * @param air what was read
-   */
-  public record Reading(double hour, MoistAir air) {}
 
   /**
    * The plain profile: day and night temperature of the month, and one vapour pressure all day. The
@@ -51,38 +42,6 @@ public record HourlyAir(LocalDate from, List<MoistAir> hours) {
     MoistAir light = MoistAir.of(climate.dayC().get(month), climate.humidityPercent().get(month));
     double[] hoursC = RoomAir.hoursC(climate, day, lit);
     return IntStream.range(0, 24).mapToObj(h -> light.at(hoursC[h])).toList();
-  }
-
-  /**
-   * From readings: straight lines in temperature and in vapour pressure between them, the first and
-   * last reading beyond.
-   *
-   * @param readings at least one
-   */
-  public static HourlyAir read(LocalDate from, int days, List<Reading> readings) {
-    if (readings.isEmpty()) {
-      throw new IllegalArgumentException("air from readings needs at least one reading");
-    }
-    List<Reading> sorted =
-        readings.stream().sorted(Comparator.comparingDouble(Reading::hour)).toList();
-    return new HourlyAir(
-        from, IntStream.range(0, days * 24).mapToObj(h -> between(sorted, h + 0.5)).toList());
-  }
-
-  private static MoistAir between(List<Reading> sorted, double hour) {
-    int next = 0;
-    while (next < sorted.size() && sorted.get(next).hour() < hour) {
-      next++;
-    }
-    if (next == 0 || next == sorted.size()) {
-      return sorted.get(next == 0 ? 0 : next - 1).air();
-    }
-    Reading a = sorted.get(next - 1);
-    Reading b = sorted.get(next);
-    double w = (hour - a.hour()) / (b.hour() - a.hour());
-    return new MoistAir(
-        a.air().temperatureC() + w * (b.air().temperatureC() - a.air().temperatureC()),
-        a.air().vapourKpa() + w * (b.air().vapourKpa() - a.air().vapourKpa()));
   }
 
   /** Number of days. */

@@ -1,6 +1,7 @@
 package sallet.household;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +18,7 @@ import java.util.OptionalDouble;
  * @param levels readings of the reservoir, in order of time
  * @param fan whether a fan moves air at the leaves
  * @param airChanges how often an hour the room's air is changed, 1/h
+ * @param airReadings readings of the room's air, in order of time
  */
 public record Watering(
     Pump pump,
@@ -27,12 +29,28 @@ public record Watering(
     List<Weighing> weighings,
     List<Level> levels,
     boolean fan,
-    double airChanges) {
+    double airChanges,
+    List<AirReading> airReadings) {
+
+  /** Without readings of the air. */
+  public Watering(
+      Pump pump,
+      TimerSetting timer,
+      double floodDepthM,
+      TankSetting tank,
+      List<OtherPots> otherPots,
+      List<Weighing> weighings,
+      List<Level> levels,
+      boolean fan,
+      double airChanges) {
+    this(pump, timer, floodDepthM, tank, otherPots, weighings, levels, fan, airChanges, List.of());
+  }
 
   public Watering {
     otherPots = List.copyOf(otherPots);
     weighings = List.copyOf(weighings);
     levels = List.copyOf(levels);
+    airReadings = List.copyOf(airReadings);
   }
 
   /**
@@ -104,31 +122,70 @@ public record Watering(
    * One pot on the scales.
    *
    * @param pot its name
-   * @param dryG filled and dry, g
+   * @param dryG filled and dry, g; empty when only what it uses was weighed
    * @param wetG after a flood and half an hour of draining, g
    * @param beforeG before the next flood, when it was weighed
    * @param hours time from the one to the other, h
    * @param date day it was weighed before the flood, to learn how much it uses
+   * @param time time of that day, when it was written down
    */
   public record Weighing(
       String pot,
-      double dryG,
+      OptionalDouble dryG,
       double wetG,
       OptionalDouble beforeG,
       double hours,
-      Optional<LocalDate> date) {}
+      Optional<LocalDate> date,
+      Optional<LocalTime> time) {
+    /** Weighed at no known time of the day. */
+    public Weighing(
+        String pot,
+        OptionalDouble dryG,
+        double wetG,
+        OptionalDouble beforeG,
+        double hours,
+        Optional<LocalDate> date) {
+      this(pot, dryG, wetG, beforeG, hours, date, Optional.empty());
+    }
+  }
 
   /**
-   * A reading of the reservoir at noon, the tray empty.
+   * A reading of the reservoir at noon, the tray empty, or what was done to it.
    *
    * @param date day of the reading
-   * @param litres water in the reservoir, L
+   * @param litres water in the reservoir, L, when it was read
    * @param ecMsCm conductivity, when it was read
    * @param addedL poured in right after the reading, L
    * @param addedMsCm conductivity of what was poured in, mS/cm
+   * @param renewed whether it was emptied before that was poured in
    */
   public record Level(
-      LocalDate date, double litres, OptionalDouble ecMsCm, double addedL, double addedMsCm) {}
+      LocalDate date,
+      OptionalDouble litres,
+      OptionalDouble ecMsCm,
+      double addedL,
+      double addedMsCm,
+      boolean renewed) {
+    /** A reading of the level, and what was poured in after it. */
+    public Level(
+        LocalDate date, double litres, OptionalDouble ecMsCm, double addedL, double addedMsCm) {
+      this(date, OptionalDouble.of(litres), ecMsCm, addedL, addedMsCm, false);
+    }
+  }
+
+  /**
+   * A reading of the room's air.
+   *
+   * @param date day
+   * @param time time of the day
+   * @param temperatureC when it was read, °C
+   * @param humidityPercent relative humidity, when it was read, %
+   */
+  public record AirReading(
+      LocalDate date,
+      LocalTime time,
+      OptionalDouble temperatureC,
+      OptionalDouble humidityPercent) {}
 
   /** A plain pump and timer, a covered reservoir and no readings. */
   public static Watering usual() {
@@ -148,13 +205,40 @@ public record Watering(
   /** The same with other readings of the reservoir. */
   public Watering withLevels(List<Level> others) {
     return new Watering(
-        pump, timer, floodDepthM, tank, otherPots, weighings, others, fan, airChanges);
+        pump, timer, floodDepthM, tank, otherPots, weighings, others, fan, airChanges, airReadings);
+  }
+
+  /** The same with other pots on the scales. */
+  public Watering withWeighings(List<Weighing> others) {
+    return new Watering(
+        pump, timer, floodDepthM, tank, otherPots, others, levels, fan, airChanges, airReadings);
+  }
+
+  /** The same with other readings of the air. */
+  public Watering withAirReadings(List<AirReading> others) {
+    return new Watering(
+        pump, timer, floodDepthM, tank, otherPots, weighings, levels, fan, airChanges, others);
+  }
+
+  /** The same with other settings of the reservoir. */
+  public Watering withTank(TankSetting other) {
+    return new Watering(
+        pump,
+        timer,
+        floodDepthM,
+        other,
+        otherPots,
+        weighings,
+        levels,
+        fan,
+        airChanges,
+        airReadings);
   }
 
   /** The same with the fan on or off. */
   public Watering withFan(boolean on) {
     return new Watering(
-        pump, timer, floodDepthM, tank, otherPots, weighings, levels, on, airChanges);
+        pump, timer, floodDepthM, tank, otherPots, weighings, levels, on, airChanges, airReadings);
   }
 
   /** The same with the reservoir covered or not. */
@@ -170,12 +254,12 @@ public record Watering(
             t.ecMsCm,
             t.highestMsCm,
             t.temperatureC);
-    return new Watering(
-        pump, timer, floodDepthM, other, otherPots, weighings, levels, fan, airChanges);
+    return withTank(other);
   }
 
   /** The same with the room's air changed otherwise. */
   public Watering withAirChanges(double perHour) {
-    return new Watering(pump, timer, floodDepthM, tank, otherPots, weighings, levels, fan, perHour);
+    return new Watering(
+        pump, timer, floodDepthM, tank, otherPots, weighings, levels, fan, perHour, airReadings);
   }
 }

@@ -1,6 +1,8 @@
 package sallet.journal;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -17,6 +19,7 @@ import java.util.OptionalInt;
  * @param grams edible grams of all plants picked or lifted; fresh grams of one plant weighed
  * @param value what was read, in {@link Event#unit()}
  * @param note the grower's own words
+ * @param time time of the day by the clock, when it was written down
  */
 public record Entry(
     int line,
@@ -28,7 +31,23 @@ public record Entry(
     Where place,
     OptionalDouble grams,
     OptionalDouble value,
-    String note) {
+    String note,
+    Optional<LocalTime> time) {
+  /** A row that names no time of the day. */
+  public Entry(
+      int line,
+      LocalDate date,
+      Event event,
+      String batch,
+      String crop,
+      OptionalInt count,
+      Where place,
+      OptionalDouble grams,
+      OptionalDouble value,
+      String note) {
+    this(line, date, event, batch, crop, count, place, grams, value, note, Optional.empty());
+  }
+
   public Entry {
     if (event.ofBatch() && batch.isBlank()) {
       throw new IllegalArgumentException("a row of \"" + event.word() + "\" needs a batch");

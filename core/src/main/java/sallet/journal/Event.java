@@ -25,8 +25,12 @@ public enum Event {
   EC("ec", About.ROOM, "mS/cm"),
   /** Acidity of the solution. */
   PH("ph", About.ROOM, ""),
-  /** Solution in the reservoir. */
+  /** Solution in the reservoir while the tray is empty. */
   LEVEL("level", About.ROOM, "L"),
+  /** Water or solution poured into the reservoir. */
+  TOP_UP("top-up", About.ROOM, "L"),
+  /** The reservoir emptied and filled with so much fresh solution. */
+  RENEW("renew", About.ROOM, "L"),
   /** Temperature of the solution. */
   SOLUTION_TEMPERATURE("solution-temperature", About.ROOM, "°C"),
   /** Temperature of the air. */
@@ -37,7 +41,11 @@ public enum Event {
   PPFD("ppfd", About.ROOM, "µmol/m²/s"),
   /** Light at a place, by lux meter. */
   LUX("lux", About.ROOM, "lx"),
-  /** Mass of a pot with all that is in it. */
+  /** Mass of a pot filled with dry medium, before anything stands in it. */
+  POT_DRY("pot-dry", About.ROOM, "g"),
+  /** Mass of a pot half an hour after a flood. */
+  POT_WET("pot-wet", About.ROOM, "g"),
+  /** Mass of a pot with all that is in it, hours after a flood. */
   POT_MASS("pot-mass", About.ROOM, "g");
 
   private enum About {

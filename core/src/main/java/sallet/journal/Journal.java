@@ -37,15 +37,16 @@ public record Journal(List<Entry> entries) {
       for (Entry e : entries) {
         String row =
             String.join(
-                "|",
-                e.date().toString(),
-                e.event().word(),
-                e.batch(),
-                e.crop(),
-                e.count().toString(),
-                e.place().text(),
-                e.grams().toString(),
-                e.value().toString());
+                    "|",
+                    e.date().toString(),
+                    e.event().word(),
+                    e.batch(),
+                    e.crop(),
+                    e.count().toString(),
+                    e.place().text(),
+                    e.grams().toString(),
+                    e.value().toString())
+                + e.time().map(time -> "|" + time).orElse("");
         digest.update((row + "\n").getBytes(StandardCharsets.UTF_8));
       }
       return HexFormat.of().formatHex(digest.digest(), 0, FINGERPRINT_BYTES);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import sallet.crop.Crop;
 import sallet.crop.HarvestRule;
 import sallet.crop.LifeDays;
@@ -86,6 +87,16 @@ final class GrowingPlant {
 
   /** The plant at the end of a day, after so many of its picks. */
   Lived live(Vigour vigour, List<Scaling> scalings, LocalDate until, int picksDone) {
+    return live(vigour, scalings, until, picksDone, state -> {});
+  }
+
+  /** The same, telling the state at the end of each day from emergence on. */
+  Lived live(
+      Vigour vigour,
+      List<Scaling> scalings,
+      LocalDate until,
+      int picksDone,
+      Consumer<PlantState> evening) {
     PlantState state = PlantState.atEmergence(parameters);
     List<Taken> taken = new ArrayList<>();
     int last = (int) ChronoUnit.DAYS.between(emergence, until);
@@ -98,6 +109,7 @@ final class GrowingPlant {
         state = pick(state, i, taken);
         state = scaled(state, scalings, date, taken.size());
       }
+      evening.accept(state);
     }
     return new Lived(state, taken);
   }

@@ -80,6 +80,13 @@ final class PlantNow {
     return plant.live(vigour, scalings, today, plant.picks());
   }
 
+  /** The plant at the end of each day from emergence on. */
+  List<PlantState> evenings() {
+    List<PlantState> evenings = new ArrayList<>();
+    plant.live(vigour, scalings, today, plant.picks(), evenings::add);
+    return evenings;
+  }
+
   /**
    * Its fresh grams. A plant that was picked by the scale may have little left when it was smaller
    * than thought, so the two ends are reckoned each for itself.

@@ -12,6 +12,7 @@ import sallet.journal.Journal;
  *
  * @param today the day
  * @param batches what is believed to stand, by day of sowing and then name
+ * @param lives all plants that stand or stood on the bench, gone ones too, by day of sowing
  * @param otherPots pots held by plants without a growth model, which no batch tells of
  * @param learned what the journal teaches
  * @param remarks contradictions first, each by line; with one, the rows they tell of were left out
@@ -19,11 +20,13 @@ import sallet.journal.Journal;
 public record Standing(
     LocalDate today,
     List<StandingBatch> batches,
+    List<BenchLife> lives,
     List<String> otherPots,
     Learned learned,
     List<Remark> remarks) {
   public Standing {
     batches = List.copyOf(batches);
+    lives = List.copyOf(lives);
     otherPots = List.copyOf(otherPots);
     remarks = List.copyOf(remarks);
   }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
@@ -59,7 +60,29 @@ final class WhatStands {
         batches.add(batch(batch, groups));
       }
     }
-    return new Standing(today, batches, ledger.otherPots(), learned, remarks(growth));
+    return new Standing(
+        today, batches, lives(followed, growth), ledger.otherPots(), learned, remarks(growth));
+  }
+
+  private List<BenchLife> lives(List<FollowedBatch> followed, GrowthLearning growth) {
+    List<BenchLife> lives = new ArrayList<>();
+    for (FollowedBatch batch : followed) {
+      for (PlantStory plant : batch.story().plants()) {
+        LocalDate last = plant.ended().orElse(today);
+        if (plant.toBench().isPresent() && !batch.emergence().isAfter(last)) {
+          lives.add(
+              new BenchLife(
+                  batch.story().name(),
+                  batch.story().crop(),
+                  plant.pot(),
+                  batch.emergence(),
+                  plant.toBench().get(),
+                  plant.ended(),
+                  new PlantNow(batch, Optional.of(plant), growth, last).evenings()));
+        }
+      }
+    }
+    return lives;
   }
 
   private static StandingBatch batch(FollowedBatch batch, List<StandingGroup> groups) {

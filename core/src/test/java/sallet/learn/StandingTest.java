@@ -105,6 +105,23 @@ class StandingTest {
     assertThat(batch.plants()).isEqualTo(3);
   }
 
+  /** Plants of the bench are told with their past, those that are gone too. */
+  @Test
+  void livesOfTheBenchAreToldGoneOnesToo() {
+    Rows rows = batch().grams(40, Event.LIFT, A, "B1", 80);
+    Standing standing = standing(rows.journal(), 45);
+    assertThat(standing.lives()).extracting(BenchLife::pot).containsExactlyInAnyOrder("A1", "B1");
+    for (BenchLife life : standing.lives()) {
+      boolean lifted = life.pot().equals("B1");
+      assertThat(life.onBench()).isEqualTo(Rows.date(BENCH));
+      assertThat(life.gone()).isEqualTo(lifted ? Optional.of(Rows.date(40)) : Optional.empty());
+      assertThat(life.evenings()).hasSize((lifted ? 40 : 45) - UP + 1);
+    }
+    BenchLife stands =
+        standing.lives().stream().filter(l -> l.pot().equals("A1")).findFirst().orElseThrow();
+    assertThat(stands.evenings().get(45 - UP)).isEqualTo(pot(standing, "A1").plant());
+  }
+
   @Test
   void unpickedPlantsStandAsTheGrowthModelHasThem() {
     Standing standing = standing(batch().journal(), 45);

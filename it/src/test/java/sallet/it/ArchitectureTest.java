@@ -37,7 +37,7 @@ class ArchitectureTest {
           entry("crop", List.of("light", "air", "household", "units")),
           entry("feed", List.of("household", "units")),
           entry("journal", List.of()),
-          entry("learn", List.of("journal", "crop", "light", "air", "household")),
+          entry("learn", List.of("journal", "crop", "light", "air", "household", "units")),
           entry("water", List.of("cost", "crop", "light", "air", "feed", "household", "units")),
           entry("cost", List.of("household", "units")));
 

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sallet.app.file.HouseholdFile;
 import sallet.app.report.water.AwayFiles;
@@ -12,8 +11,6 @@ import sallet.app.report.water.AwayJson;
 import sallet.app.report.water.AwayText;
 import sallet.app.use.TellWater;
 import sallet.household.Absence;
-import sallet.plan.NoPlan;
-import sallet.water.WaterFault;
 import sallet.water.absence.AwaySheet;
 
 /** {@code sallet away}: whether the bench may be left alone, and what makes it so. */
@@ -21,10 +18,11 @@ import sallet.water.absence.AwaySheet;
     name = "away",
     header = "Tell whether the water lasts while you are away, and what to do before.",
     description =
-        "%nThe bench is taken to stand as its sowing plan has it, begun some weeks before.",
+        "%nWith --journal what stands and what your readings teach; without, the bench is taken to"
+            + " stand as its sowing plan has it, begun some weeks before.",
     sortOptions = false,
     mixinStandardHelpOptions = true)
-final class AwayCommand extends HouseholdCommand {
+final class AwayCommand extends BenchCommand {
   @Option(
       names = "--from",
       paramLabel = "DATE",
@@ -39,8 +37,6 @@ final class AwayCommand extends HouseholdCommand {
       description = "Last day away, like 2027-07-14.")
   private @Nullable String to;
 
-  @Mixin private StandingOptions standing = new StandingOptions();
-
   AwayCommand(Terminal terminal) {
     super(terminal);
   }
@@ -49,13 +45,19 @@ final class AwayCommand extends HouseholdCommand {
   Work options(CallReader call, Optional<HouseholdFile.Good> file) {
     Optional<LocalDate> first = Optional.ofNullable(from).flatMap(t -> call.date("--from", t));
     Optional<LocalDate> last = Optional.ofNullable(to).flatMap(t -> call.date("--to", t));
-    StandingOptions.Read read = standing.read(call);
+    StandingOptions.Read read = standing(call);
     return good ->
-        away(
+        bench(
             good,
-            read.wish(() -> today(good.household(), "--today")),
-            new Absence(
-                first.orElseThrow(), last.orElseThrow(), good.household().eaters().people()));
+            read,
+            wish ->
+                away(
+                    good,
+                    wish,
+                    new Absence(
+                        first.orElseThrow(),
+                        last.orElseThrow(),
+                        good.household().eaters().people())));
   }
 
   private ExitStatus away(HouseholdFile.Good file, TellWater.Wish wish, Absence absence) {
@@ -71,10 +73,6 @@ final class AwayCommand extends HouseholdCommand {
       return tell(
           new Report(
               () -> AwayText.of(sheet), () -> AwayJson.of(sheet), () -> AwayFiles.of(sheet)));
-    } catch (WaterFault e) {
-      return refuse(e);
-    } catch (NoPlan e) {
-      return refuse(e);
     }
   }
 }

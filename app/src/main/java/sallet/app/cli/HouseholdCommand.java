@@ -10,14 +10,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sallet.app.file.Fault;
 import sallet.app.file.HouseholdFile;
 import sallet.app.file.HouseholdReader;
+import sallet.app.file.JournalCsv;
+import sallet.app.file.JournalFile;
+import sallet.app.use.MakePlan;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
+import sallet.learn.Remark;
+import sallet.learn.Standing;
 import sallet.plan.NoPlan;
 import sallet.water.WaterFault;
 
@@ -125,6 +131,36 @@ abstract class HouseholdCommand implements Callable<Integer> {
   /** Tells the faults of another file the command reads. */
   final ExitStatus refuse(String otherFile, List<Fault> faults) {
     return answer().refuse(ExitStatus.WRONG_INPUT, otherFile, faults);
+  }
+
+  /**
+   * Works with what a journal comes to on a day; tells its faults and what contradicts itself
+   * instead when it has any.
+   */
+  final ExitStatus withStock(
+      String journal,
+      HouseholdFile.Good file,
+      LocalDate day,
+      Function<MakePlan.Stock, ExitStatus> work) {
+    JournalFile read = JournalCsv.read(journal, file.household(), file.catalogue());
+    if (!(read instanceof JournalFile.Good rows)) {
+      return refuse(journal, ((JournalFile.Faulty) read).faults());
+    }
+    rows.warnings().forEach(w -> progress("Line " + w.line() + ": " + w.sentence()));
+    Standing standing = Standing.of(rows.journal(), file.catalogue(), file.household(), day);
+    return standing.contradicts()
+        ? contradicted(journal, standing.remarks())
+        : work.apply(new MakePlan.Stock(standing, rows.journal()));
+  }
+
+  /** Tells which rows of a journal contradict each other or the household. */
+  final ExitStatus contradicted(String journal, List<Remark> remarks) {
+    return refuse(
+        journal,
+        remarks.stream()
+            .filter(Remark::contradiction)
+            .map(r -> new Fault("", r.line(), r.sentence()))
+            .toList());
   }
 
   /** One line beside the answer. */

@@ -7,11 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import sallet.app.file.Fault;
 import sallet.app.file.HouseholdFile;
-import sallet.app.file.JournalCsv;
-import sallet.app.file.JournalFile;
-import sallet.app.file.PlanReader;
 import sallet.app.report.BenchLight;
 import sallet.app.report.PlanAnswer;
 import sallet.app.report.PlanFiles;
@@ -20,8 +16,6 @@ import sallet.app.report.PlanText;
 import sallet.app.use.MakePlan;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
-import sallet.learn.Remark;
-import sallet.learn.Standing;
 import sallet.light.RoomLight;
 import sallet.plan.LastPlan;
 import sallet.plan.NoPlan;
@@ -119,43 +113,16 @@ final class PlanCommand extends HouseholdCommand {
     int dives = call.whole("--effort", effort, 0, 10_000);
     LinearSolver linear = call.oneOf("--solver", solver, LinearSolver.class);
     Optional<LocalDate> given = Optional.ofNullable(today).flatMap(t -> call.date("--today", t));
-    Optional<LastPlan> last = Optional.ofNullable(lastPlan).flatMap(name -> lastPlan(call, name));
+    Optional<LastPlan> last =
+        Optional.ofNullable(lastPlan).flatMap(name -> StandingOptions.lastPlan(call, name));
     return good -> {
       LocalDate from = given.orElseGet(() -> today(good.household(), "--today"));
       MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives, linear, whatIf);
       if (journal == null) {
         return plan(good, wish, Optional.empty(), last);
       }
-      JournalFile rows = JournalCsv.read(journal, good.household(), good.catalogue());
-      return rows instanceof JournalFile.Good known
-          ? plan(good, wish, known, last)
-          : refuse(journal, ((JournalFile.Faulty) rows).faults());
+      return withStock(journal, good, from, stock -> plan(good, wish, Optional.of(stock), last));
     };
-  }
-
-  private static Optional<LastPlan> lastPlan(CallReader call, String name) {
-    try {
-      return Optional.of(PlanReader.read(name));
-    } catch (PlanReader.Unreadable e) {
-      call.fault("--last-plan", "\"" + name + "\": " + e.getMessage());
-      return Optional.empty();
-    }
-  }
-
-  private ExitStatus plan(
-      HouseholdFile.Good file, MakePlan.Wish wish, JournalFile.Good rows, Optional<LastPlan> last) {
-    rows.warnings().forEach(w -> progress("Line " + w.line() + ": " + w.sentence()));
-    Standing standing =
-        Standing.of(rows.journal(), file.catalogue(), file.household(), wish.from());
-    if (standing.contradicts()) {
-      return refuse(
-          Optional.ofNullable(journal).orElse(""),
-          standing.remarks().stream()
-              .filter(Remark::contradiction)
-              .map(r -> new Fault("", r.line(), r.sentence()))
-              .toList());
-    }
-    return plan(file, wish, Optional.of(new MakePlan.Stock(standing, rows.journal())), last);
   }
 
   private ExitStatus plan(

@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import sallet.crop.Catalogue;
 import sallet.household.Household;
 import sallet.journal.Entry;
@@ -35,6 +36,10 @@ public final class JournalCsv {
   /** The columns, in the order in which they are written. */
   static final List<String> COLUMNS =
       List.of("date", "event", "batch", "crop", "count", "place", "grams", "value", "unit", "note");
+
+  /** A column for those who write down when in the day they read. */
+  private static final List<String> KNOWN =
+      Stream.concat(COLUMNS.stream(), Stream.of("time")).toList();
 
   private static final String OPEN_QUOTE =
       "a quotation mark is opened and not closed; write one inside a text twice";
@@ -66,8 +71,16 @@ public final class JournalCsv {
   public static String write(List<Entry> entries) {
     StringWriter out = new StringWriter();
     try (CsvWriter csv = CsvWriter.builder().build(out)) {
-      csv.writeRecord(COLUMNS);
-      entries.forEach(entry -> csv.writeRecord(cells(entry)));
+      boolean timed = entries.stream().anyMatch(entry -> entry.time().isPresent());
+      csv.writeRecord(timed ? KNOWN : COLUMNS);
+      entries.forEach(
+          entry -> {
+            List<String> cells = new ArrayList<>(cells(entry));
+            if (timed) {
+              cells.add(entry.time().map(Object::toString).orElse(""));
+            }
+            csv.writeRecord(cells);
+          });
     } catch (IOException e) {
       throw new UncheckedIOException("a text in memory cannot fail to be written", e);
     }
@@ -211,9 +224,9 @@ public final class JournalCsv {
     }
     for (int i = 0; i < header.size(); i++) {
       String name = header.get(i);
-      if (header.indexOf(name) < i && COLUMNS.contains(name)) {
+      if (header.indexOf(name) < i && KNOWN.contains(name)) {
         faults.add("", 1, "the column \"" + name + "\" stands there twice");
-      } else if (!name.isEmpty() && !COLUMNS.contains(name)) {
+      } else if (!name.isEmpty() && !KNOWN.contains(name)) {
         warnings.add(new Fault("", 1, "the column \"" + name + "\" is not known and was not read"));
       }
     }

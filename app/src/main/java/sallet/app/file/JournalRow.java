@@ -2,14 +2,17 @@ package sallet.app.file;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
 import sallet.household.Household;
@@ -22,6 +25,7 @@ import sallet.journal.Where;
 final class JournalRow {
   private static final int MOST = 1_000_000;
   private static final String NURSERY = "nursery";
+  private static final Set<Event> POTS = EnumSet.of(Event.POT_DRY, Event.POT_WET, Event.POT_MASS);
 
   private final List<String> pots;
   private final Catalogue catalogue;
@@ -47,6 +51,7 @@ final class JournalRow {
     Optional<Where> place = row.place(event.get());
     OptionalDouble grams = row.grams(event.get());
     OptionalDouble value = row.value(event.get());
+    Optional<LocalTime> time = row.time();
     if (row.wrong || date.isEmpty() || place.isEmpty()) {
       return Optional.empty();
     }
@@ -61,7 +66,8 @@ final class JournalRow {
             place.get(),
             grams,
             value,
-            row.text("note")));
+            row.text("note"),
+            time));
   }
 
   /** The cells of a row by column. */
@@ -96,6 +102,19 @@ final class JournalRow {
         fault(Scalars.quoted(text) + " is not a date; write year, month and day like 2027-07-03");
       }
       return Optional.empty();
+    }
+
+    Optional<LocalTime> time() {
+      String text = text("time");
+      if (text.isEmpty()) {
+        return Optional.empty();
+      }
+      try {
+        return Optional.of(LocalTime.parse(text.length() == 4 ? "0" + text : text));
+      } catch (DateTimeException e) {
+        fault(Scalars.quoted(text) + " is no time of the day; write hours and minutes like 07:30");
+        return Optional.empty();
+      }
     }
 
     Optional<Event> event() {
@@ -159,7 +178,13 @@ final class JournalRow {
                   + "+"
                   + pots.get(pots.size() - 1));
         }
+        if (POTS.contains(event)) {
+          fault("a pot on the scales needs its name as place, like " + pots.get(0));
+        }
         return Optional.of(new Where.Anywhere());
+      }
+      if (POTS.contains(event)) {
+        return pots(text);
       }
       if (event == Event.SOW) {
         if (!text.matches("[1-9]\\d{0,3}")) {

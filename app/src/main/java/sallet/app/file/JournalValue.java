@@ -22,31 +22,45 @@ record JournalValue(OptionalDouble base, Optional<String> fault) {
           Map.entry(Event.EC, new Range(0, 20)),
           Map.entry(Event.PH, new Range(0, 14)),
           Map.entry(Event.LEVEL, new Range(0, 100_000)),
+          Map.entry(Event.TOP_UP, new Range(0, 100_000)),
+          Map.entry(Event.RENEW, new Range(0.1, 100_000)),
           Map.entry(Event.SOLUTION_TEMPERATURE, new Range(-5, 60)),
           Map.entry(Event.AIR_TEMPERATURE, new Range(-40, 70)),
           Map.entry(Event.HUMIDITY, new Range(0, 100)),
           Map.entry(Event.PPFD, new Range(0, 5000)),
           Map.entry(Event.LUX, new Range(0, 250_000)),
-          Map.entry(Event.POT_MASS, new Range(0, 100_000)));
+          Map.entry(Event.POT_DRY, new Range(1, 100_000)),
+          Map.entry(Event.POT_WET, new Range(1, 100_000)),
+          Map.entry(Event.POT_MASS, new Range(1, 100_000)));
 
   private static final Map<Event, Dimension> DIMENSIONS =
-      Map.of(
-          Event.PICK, Dimension.SHARE,
-          Event.WIDTH, Dimension.LENGTH,
-          Event.LEVEL, Dimension.VOLUME,
-          Event.SOLUTION_TEMPERATURE, Dimension.TEMPERATURE,
-          Event.AIR_TEMPERATURE, Dimension.TEMPERATURE,
-          Event.HUMIDITY, Dimension.SHARE,
-          Event.PPFD, Dimension.LIGHT,
-          Event.LUX, Dimension.ILLUMINANCE);
+      Map.ofEntries(
+          Map.entry(Event.PICK, Dimension.SHARE),
+          Map.entry(Event.WIDTH, Dimension.LENGTH),
+          Map.entry(Event.LEVEL, Dimension.VOLUME),
+          Map.entry(Event.TOP_UP, Dimension.VOLUME),
+          Map.entry(Event.RENEW, Dimension.VOLUME),
+          Map.entry(Event.SOLUTION_TEMPERATURE, Dimension.TEMPERATURE),
+          Map.entry(Event.AIR_TEMPERATURE, Dimension.TEMPERATURE),
+          Map.entry(Event.HUMIDITY, Dimension.SHARE),
+          Map.entry(Event.PPFD, Dimension.LIGHT),
+          Map.entry(Event.LUX, Dimension.ILLUMINANCE));
+
+  /** Grams; ounces and pounds by the international avoirdupois pound of 453.59237 g. */
+  private static final Map<String, Double> MASSES =
+      Map.of("g", 1.0, "kg", 1000.0, "oz", 28.349523125, "lb", 453.59237);
 
   /** Units that no dimension knows, as multiples of the event's own. */
   private static final Map<Event, Map<String, Double>> OTHER_UNITS =
       Map.of(
           Event.EC,
           Map.of("mS/cm", 1.0, "dS/m", 1.0, "µS/cm", 1e-3, "uS/cm", 1e-3),
+          Event.POT_DRY,
+          MASSES,
+          Event.POT_WET,
+          MASSES,
           Event.POT_MASS,
-          Map.of("g", 1.0, "kg", 1000.0),
+          MASSES,
           Event.PH,
           Map.of("pH", 1.0));
 

@@ -102,7 +102,7 @@ final class WateringBuilder {
             pot ->
                 new Watering.Weighing(
                     pot,
-                    values.base(at + "dry"),
+                    OptionalDouble.of(values.base(at + "dry")),
                     values.base(at + "wet"),
                     optional(at + "before"),
                     values.base(at + "hours"),

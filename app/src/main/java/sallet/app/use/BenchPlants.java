@@ -3,101 +3,214 @@ package sallet.app.use;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
-import sallet.crop.PlaceDays;
-import sallet.crop.RoomDays;
 import sallet.crop.Stay;
-import sallet.crop.forecast.Spread;
 import sallet.household.Household;
-import sallet.household.PotSites;
-import sallet.light.HourlyLight;
-import sallet.light.RoomLight;
+import sallet.learn.BenchLife;
+import sallet.learn.GrowingPlaces;
+import sallet.learn.Stage;
+import sallet.learn.Standing;
+import sallet.learn.StandingBatch;
+import sallet.learn.StandingGroup;
 import sallet.plan.Sowing;
 import sallet.plan.SowingPlan;
 import sallet.water.transpiration.StandingPlant;
+import sallet.water.transpiration.StandingPlant.Known;
 
-/** The plants of a sowing plan, each in its own pot's light. */
+/** The plants of the bench, each in its own pot's light: those a journal tells, and a plan's. */
 final class BenchPlants {
-  /** A leaf plant fills no more than a square of 30 cm, cm². Common practice. */
-  private static final double WIDEST_PLANT_CM2 = 900;
-
   private final Household household;
   private final Catalogue catalogue;
-  private final HourlyLight light;
-  private final PlaceDays nursery;
-  private final List<Double> sitesCm2;
-  private final Map<Integer, PlaceDays> places = new HashMap<>();
+  private final Standing standing;
+  private final LocalDate last;
+  private final GrowingPlaces places;
 
-  private BenchPlants(Household household, Catalogue catalogue, LocalDate from, int days) {
+  private BenchPlants(
+      Household household, Catalogue catalogue, Standing standing, LocalDate from, LocalDate last) {
     this.household = household;
     this.catalogue = catalogue;
-    this.light = RoomLight.atPots(household, from, days);
-    this.nursery =
-        RoomDays.inNursery(
-            RoomLight.inNursery(household, from, days),
-            household.nursery(),
-            household.room().air());
-    this.sitesCm2 =
-        PotSites.siteCm2(household.bench()).stream()
-            .map(site -> Math.min(site, WIDEST_PLANT_CM2))
-            .toList();
+    this.standing = standing;
+    this.last = last;
+    this.places = GrowingPlaces.of(household, from, (int) ChronoUnit.DAYS.between(from, last) + 1);
   }
 
   /**
-   * All plants of a plan that reach the bench.
+   * All plants that stand or stood on the bench, and those of a plan that will.
    *
+   * @param plan made from its first day on for what stands then
+   * @param standing what stands that day, and what stood before
    * @param until first day that need not be known any more
    */
   static List<StandingPlant> of(
-      SowingPlan plan, Household household, Catalogue catalogue, LocalDate until) {
+      SowingPlan plan,
+      Household household,
+      Catalogue catalogue,
+      Standing standing,
+      LocalDate until) {
     LocalDate last =
-        plan.sowings().stream()
+        plan.batches().stream()
             .flatMap(s -> s.courses().stream())
             .map(Sowing.Course::end)
             .max(LocalDate::compareTo)
             .filter(until::isBefore)
             .orElse(until);
-    int days = (int) ChronoUnit.DAYS.between(plan.from(), last) + 1;
-    BenchPlants bench = new BenchPlants(household, catalogue, plan.from(), days);
-    List<StandingPlant> plants = new ArrayList<>();
+    LocalDate from =
+        standing.lives().stream()
+            .map(BenchLife::emergence)
+            .min(LocalDate::compareTo)
+            .filter(plan.from()::isAfter)
+            .orElse(plan.from());
+    for (StandingBatch batch : standing.batches()) {
+      from = batch.sown().isBefore(from) ? batch.sown() : from;
+    }
+    BenchPlants bench = new BenchPlants(household, catalogue, standing, from, last);
+    List<StandingPlant> plants = new ArrayList<>(bench.told(plan));
     for (Sowing sowing : plan.sowings()) {
       for (Sowing.Course course : sowing.courses()) {
-        course.pots().forEach(pot -> plants.add(bench.plant(sowing, course, pot)));
+        course.pots().forEach(pot -> plants.add(bench.sown(sowing, course, pot)));
       }
     }
     return plants;
   }
 
-  private StandingPlant plant(Sowing sowing, Sowing.Course course, String potName) {
-    Crop crop = catalogue.find(sowing.crop()).orElseThrow();
-    int pot = indexOf(potName);
-    PlaceDays place =
-        places.computeIfAbsent(pot, p -> RoomDays.atPlace(light, p, household.room().air()));
-    List<Stay> stays = new ArrayList<>();
-    stays.add(new Stay(sowing.date(), nursery, household.nursery().cellAreaCm2()));
-    if (course.throughNursery()) {
-      stays.add(new Stay(course.toNursery(), nursery, household.nursery().placeAreaCm2()));
+  /**
+   * Plants the journal tells, going on as the plan has it. Those it leaves out stay, and so do
+   * those no bowl needs until their pot gets another plant: water is not reckoned on plants being
+   * thrown away.
+   */
+  private List<StandingPlant> told(SowingPlan plan) {
+    List<StandingPlant> plants = new ArrayList<>();
+    Set<BenchLife> planned = new HashSet<>();
+    for (Sowing batch : plan.standing()) {
+      for (Sowing.Course course : batch.courses()) {
+        for (String pot : course.pots()) {
+          Optional<BenchLife> life = life(batch.batch(), pot);
+          life.ifPresent(planned::add);
+          plants.add(
+              life.map(l -> lived(l, picks(course), end(plan, course, pot)))
+                  .orElseGet(() -> raised(batch, course, pot)));
+        }
+      }
     }
-    stays.add(new Stay(course.toBench(), place, sitesCm2.get(pot)));
-    List<StandingPlant.Pick> picks =
-        course.picks().stream()
-            .filter(pick -> pick.share() > 0 && pick.share() < 1)
-            .map(pick -> new StandingPlant.Pick(pick.date(), pick.share()))
-            .toList();
+    standing.lives().stream()
+        .filter(life -> !planned.contains(life))
+        .forEach(life -> plants.add(lived(life, List.of(), life.gone().orElse(last))));
+    return plants;
+  }
+
+  private LocalDate end(SowingPlan plan, Sowing.Course course, String pot) {
+    return course.spare(plan.from())
+        ? plan.batches().stream()
+            .flatMap(batch -> batch.courses().stream())
+            .filter(c -> c.pots().contains(pot) && c.toBench().isAfter(plan.from()))
+            .map(Sowing.Course::toBench)
+            .min(LocalDate::compareTo)
+            .orElse(last)
+        : course.end();
+  }
+
+  private Optional<BenchLife> life(String batch, String pot) {
+    return standing.lives().stream()
+        .filter(l -> l.gone().isEmpty() && l.batch().equals(batch) && l.pot().equals(pot))
+        .findFirst();
+  }
+
+  private StandingPlant lived(BenchLife life, List<StandingPlant.Pick> picks, LocalDate end) {
     return new StandingPlant(
-        pot,
+        indexOf(life.pot()),
+        life.crop(),
+        group(life).map(this::vigour).orElseGet(() -> vigour(life.crop())),
+        life.emergence(),
+        List.of(
+            new Stay(life.emergence(), places.nursery(), places.placeCm2()),
+            inPot(life.pot(), life.onBench())),
+        picks,
+        life.onBench(),
+        end,
+        Optional.of(new Known(life.emergence().plusDays(1), life.evenings())));
+  }
+
+  private Optional<StandingGroup> group(BenchLife life) {
+    return standing.batches().stream()
+        .filter(batch -> batch.batch().equals(life.batch()))
+        .flatMap(batch -> batch.groups().stream())
+        .filter(group -> group.pots().contains(life.pot()) && life.gone().isEmpty())
+        .findFirst();
+  }
+
+  /** A plant of the seed shelf that will come into a pot. */
+  private StandingPlant raised(Sowing batch, Sowing.Course course, String pot) {
+    Optional<StandingGroup> group =
+        standing.batches().stream()
+            .filter(b -> b.batch().equals(batch.batch()))
+            .flatMap(b -> b.groups().stream())
+            .filter(g -> onShelf(g, course))
+            .findFirst();
+    LocalDate tomorrow = standing.today().plusDays(1);
+    boolean up = batch.emergence().isBefore(tomorrow);
+    StandingPlant plant = sown(batch, course, pot);
+    return new StandingPlant(
+        plant.pot(),
+        plant.crop(),
+        group.map(this::vigour).orElse(plant.vigour()),
+        plant.emergence(),
+        plant.stays(),
+        plant.picks(),
+        plant.onBench(),
+        plant.until(),
+        group.filter(g -> up).map(g -> new Known(tomorrow, List.of(g.plant()))));
+  }
+
+  private boolean onShelf(StandingGroup group, Sowing.Course course) {
+    boolean inNursery = course.toNursery().isBefore(standing.today());
+    return group.stage() != Stage.BENCH && inNursery == (group.stage() == Stage.NURSERY);
+  }
+
+  /** A plant of a batch that is grown from seed. */
+  private StandingPlant sown(Sowing sowing, Sowing.Course course, String pot) {
+    Crop crop = catalogue.find(sowing.crop()).orElseThrow();
+    List<Stay> stays = new ArrayList<>();
+    stays.add(new Stay(sowing.date(), places.nursery(), places.cellCm2()));
+    if (course.throughNursery()) {
+      stays.add(new Stay(course.toNursery(), places.nursery(), places.placeCm2()));
+    }
+    stays.add(inPot(pot, course.toBench()));
+    return new StandingPlant(
+        indexOf(pot),
         crop,
-        Spread.PRIOR.vigour(),
+        vigour(crop),
         sowing.emergence(),
         stays,
-        picks,
+        picks(course),
         course.toBench(),
         course.end());
+  }
+
+  private Stay inPot(String pot, LocalDate from) {
+    GrowingPlaces.PotPlace place = Objects.requireNonNull(places.pots().get(pot), pot);
+    return new Stay(from, place.days(), place.siteCm2());
+  }
+
+  private static List<StandingPlant.Pick> picks(Sowing.Course course) {
+    return course.picks().stream()
+        .filter(pick -> pick.share() > 0 && pick.share() < 1)
+        .map(pick -> new StandingPlant.Pick(pick.date(), pick.share()))
+        .toList();
+  }
+
+  private double vigour(Crop crop) {
+    return standing.learned().growthOf(crop).median();
+  }
+
+  private double vigour(StandingGroup group) {
+    return group.vigour() * Math.pow(standing.learned().regrowth().median(), group.picks().size());
   }
 
   private int indexOf(String name) {

@@ -6,10 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import sallet.app.report.water.WaterReport;
 import sallet.crop.Catalogue;
 import sallet.household.Absence;
 import sallet.household.Household;
 import sallet.household.Watering;
+import sallet.journal.Journal;
+import sallet.learn.Standing;
+import sallet.learn.WaterRows;
+import sallet.plan.LastPlan;
 import sallet.plan.SowingPlan;
 import sallet.plan.linear.LinearSolver;
 import sallet.water.WaterFault;
@@ -17,7 +22,6 @@ import sallet.water.absence.AwaySheet;
 import sallet.water.absence.Leaving;
 import sallet.water.home.HomeBench;
 import sallet.water.home.HomeWater;
-import sallet.water.home.WaterSheet;
 import sallet.water.transpiration.StandingPlant;
 
 /** How often should the pump run, how long does the water last, and can I go away? */
@@ -26,6 +30,9 @@ public final class TellWater {
   public static final int RUN_UP_WEEKS = 12;
 
   private static final int MOST_WEEKS = 52;
+
+  /** Weeks planned beyond the last day told: what stands then is for bowls still to come. */
+  private static final int WEEKS_BEYOND = 6;
 
   private final Household household;
   private final Catalogue catalogue;
@@ -41,29 +48,53 @@ public final class TellWater {
    * What to tell.
    *
    * @param today first day told
-   * @param since first day of the sowing plan whose plants stand on the bench
-   * @param seconds time to think about that plan
+   * @param since first day of the sowing plan whose plants stand on the bench; with a journal the
+   *     first day it knows what stood
+   * @param stock what the household's journal comes to today; without one the plan tells
+   * @param last the last plan, of which little is changed
+   * @param seconds time to think about the plan
    * @param dives searches to make without a clock; 0 to go by the clock
    */
-  public record Wish(LocalDate today, LocalDate since, double seconds, int dives) {}
+  public record Wish(
+      LocalDate today,
+      LocalDate since,
+      Optional<MakePlan.Stock> stock,
+      Optional<LastPlan> last,
+      double seconds,
+      int dives) {
+    /** The same with what a journal comes to today. */
+    public Wish with(MakePlan.Stock known) {
+      LocalDate first = Standing.firstDay(known.journal(), today);
+      return new Wish(today, first, Optional.of(known), last, seconds, dives);
+    }
+
+    /** First day of the plan the bench follows. */
+    private LocalDate planFrom() {
+      return stock.isPresent() ? today : since;
+    }
+  }
 
   /**
    * The sheet of the coming weeks.
    *
+   * @param explain path of a number to explain
    * @throws sallet.water.WaterFault when pump, pots, flood and reservoir do not go together
    * @throws sallet.plan.NoPlan when nothing can stand on the bench
    */
-  public static WaterSheet water(
+  public static WaterReport water(
       Household household,
       Catalogue catalogue,
       Wish wish,
+      Optional<String> explain,
       Consumer<String> progress,
       BooleanSupplier cancelled) {
     Household home = known(household, wish, progress);
     HomeBench.of(home);
     TellWater tell = new TellWater(home, catalogue, wish);
     LocalDate until = wish.today().plusDays(HomeWater.DAYS + 1L);
-    return HomeWater.sheet(home, wish.today(), tell.plants(until, progress, cancelled));
+    HomeWater water = HomeWater.of(home, wish.today(), tell.plants(until, progress, cancelled));
+    return new WaterReport(
+        water.sheet(), explain.map(path -> new WaterReport.Explained(path, water.explain(path))));
   }
 
   /**
@@ -94,43 +125,62 @@ public final class TellWater {
         away, tell.plants(until, progress, cancelled), wish.today(), absence.from(), absence.to());
   }
 
-  /** Readings teach only about days on which it is known what stood on the bench. */
+  /**
+   * The household with its journal's readings; they teach only about days on which it is known what
+   * stood on the bench.
+   */
   private static Household known(Household household, Wish wish, Consumer<String> progress) {
-    List<Watering.Level> all = household.watering().levels();
+    Watering told =
+        wish.stock()
+            .map(stock -> WaterRows.of(household, stock.journal(), wish.today()).watering())
+            .orElse(household.watering());
     List<Watering.Level> within =
-        all.stream()
-            .filter(l -> !l.date().isBefore(wish.since()) && !l.date().isAfter(wish.today()))
-            .toList();
-    if (within.size() < all.size()) {
+        told.levels().stream().filter(l -> knownOn(l.date(), wish)).toList();
+    if (within.size() < told.levels().size()) {
       progress.accept(
           "Left out %d readings of the reservoir before %s or after %s"
-              .formatted(all.size() - within.size(), wish.since(), wish.today()));
+              .formatted(told.levels().size() - within.size(), wish.since(), wish.today()));
     }
-    return household.withWatering(household.watering().withLevels(within));
+    List<String> others = wish.stock().map(s -> s.standing().otherPots()).orElse(List.of());
+    if (!others.isEmpty()) {
+      progress.accept(
+          "What stands in %s has no growth model, so the water of its leaves is not counted"
+              .formatted(String.join(", ", others)));
+    }
+    return household.withWatering(told.withLevels(within));
   }
 
-  /** What stands on the bench when the household has followed its plan. */
+  private static boolean knownOn(LocalDate day, Wish wish) {
+    return !day.isBefore(wish.since()) && !day.isAfter(wish.today());
+  }
+
+  /** What stands on the bench, and will when the household follows its plan. */
   private List<StandingPlant> plants(
       LocalDate until, Consumer<String> progress, BooleanSupplier cancelled) {
+    LocalDate from = wish.planFrom();
     int weeks =
-        (int) Math.min(MOST_WEEKS, (until.toEpochDay() - wish.since().toEpochDay()) / 7 + 2);
+        (int) Math.min(MOST_WEEKS, (until.toEpochDay() - from.toEpochDay()) / 7 + WEEKS_BEYOND);
     SowingPlan plan =
         MakePlan.of(
                 household,
                 catalogue,
                 new MakePlan.Wish(
-                    wish.since(),
+                    from,
                     weeks,
                     Optional.empty(),
                     wish.seconds(),
                     wish.dives(),
                     LinearSolver.NATIVE,
                     false),
-                Optional.empty(),
-                Optional.empty(),
+                wish.stock(),
+                wish.last(),
                 progress,
                 cancelled)
             .plan();
-    return BenchPlants.of(plan, household, catalogue, until);
+    Standing standing =
+        wish.stock()
+            .map(MakePlan.Stock::standing)
+            .orElseGet(() -> Standing.of(Journal.EMPTY, catalogue, household, from));
+    return BenchPlants.of(plan, household, catalogue, standing, until);
   }
 }

@@ -219,4 +219,122 @@ class WaterCallTest {
         .contains("\"Z9\" is no pot of your bench")
         .contains("masses must rise from dry (900 g)");
   }
+
+  private static final String[] BY_JOURNAL = {
+    "--journal", "../examples/porch-journal.csv", "--today", "2027-01-09", "--effort", "1"
+  };
+
+  private static Call porch(String command, String... more) {
+    List<String> args = new ArrayList<>(List.of(command, "../examples/porch.yaml"));
+    args.addAll(List.of(BY_JOURNAL));
+    args.addAll(List.of(more));
+    return Call.of(args.toArray(String[]::new));
+  }
+
+  /** What stands is what the journal says stands, in the pots it says, and readings teach. */
+  @Test
+  void aJournalTellsWhatStandsAndTeaches() throws IOException {
+    JsonNode sheet = json(porch("water", "--json"));
+    follows(sheet, "water.schema.json");
+    JsonNode stands =
+        new ObjectMapper()
+            .readTree(
+                Call.of(
+                        "journal",
+                        "../examples/porch.yaml",
+                        "--journal",
+                        "../examples/porch-journal.csv",
+                        "--today",
+                        "2027-01-09",
+                        "--json")
+                    .out());
+    List<String> byJournal = new ArrayList<>();
+    for (JsonNode group : stands.path("standing")) {
+      if (group.path("stage").asText().equals("bench")) {
+        group.path("places").forEach(place -> byJournal.add(place.asText()));
+      }
+    }
+    List<String> planted = new ArrayList<>();
+    for (JsonNode pot : sheet.path("pots")) {
+      if (!pot.path("crop").asText().isEmpty()) {
+        planted.add(pot.path("pot").asText());
+      }
+    }
+    assertThat(byJournal).isNotEmpty();
+    assertThat(planted).isSubsetOf(byJournal);
+    assertThat(sheet.path("use").path("intervals")).hasSize(3);
+    assertThat(sheet.path("reservoir").path("levelL").asDouble()).isBetween(33.0, 41.0);
+    assertThat(sheet.path("reservoirBefore").path("days")).hasSize(28);
+    assertThat(sheet.path("use").path("factor").path("median").asDouble())
+        .isNotEqualTo(sheet.path("use").path("factorBefore").path("median").asDouble());
+  }
+
+  @Test
+  void aJournalTellsTheForecastBeforeAndAfterInText() {
+    Call call = porch("water");
+    assertThat(call.status()).as(call.err()).isZero();
+    assertThat(call.out())
+        .contains("Before your readings the same water was thought to last")
+        .contains("3 readings taught the factor on computed use");
+    assertThat(call.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(80));
+  }
+
+  /** Plants that no bowl needs are not taken for thrown away while nobody is at home. */
+  @Test
+  void daysAwayCountThePlantsThatStand() throws IOException {
+    JsonNode sheet = json(porch("away", "--from", "2027-01-11", "--to", "2027-02-03", "--json"));
+    follows(sheet, "away.schema.json");
+    assertThat(sheet.path("asItStands").path("useL").asDouble(99)).isGreaterThan(10);
+  }
+
+  @Test
+  void aNumberIsExplained() throws IOException {
+    Call call = call("water", "", "--explain", "pots[0].useMlPerDay");
+    assertThat(call.status()).as(call.err()).isZero();
+    assertThat(call.out()).contains("Graamans et al. 2017", "leaf pores", "mL a day");
+    JsonNode sheet = json(call("water", "", "--json", "--explain", "reservoir.days[3].levelL"));
+    follows(sheet, "water.schema.json");
+    JsonNode steps = sheet.path("explained").path("steps");
+    assertThat(steps.get(steps.size() - 1).path("value").asDouble())
+        .isCloseTo(
+            sheet.path("reservoir").path("days").get(3).path("levelL").asDouble(), within(1e-3));
+    Call wrong = call("water", "", "--explain", "pots");
+    assertThat(wrong.status()).isEqualTo(2);
+    assertThat(wrong.err()).contains("--explain: \"pots\" is no number of this sheet");
+  }
+
+  /** Options that contradict each other, and rows that cannot be, each a sentence. */
+  @Test
+  void whatAJournalCannotBeIsTold() throws IOException {
+    assertThat(porch("water", "--since", "2026-11-01").err())
+        .contains("--since: stands beside --journal");
+    Call alone = Call.of("water", "../examples/porch.yaml", "--last-plan", "plan.json");
+    assertThat(alone.err()).contains("--last-plan: needs --journal");
+    Path rows =
+        Files.writeString(
+            folder.resolve("rows.csv"),
+            """
+            date,time,event,place,value,unit
+            2026-11-20,,level,reservoir,55,L
+            2026-11-21,08:00,pot-wet,A1,800,g
+            2026-11-21,7pm,pot-mass,A1,28,oz
+            2026-11-22,,pot-wet,,800,g
+            """);
+    Call faults = call("water", "", "--journal", rows.toString());
+    assertThat(faults.status()).isEqualTo(2);
+    assertThat(faults.err()).contains("--since");
+    Path file = folder.resolve("home.yaml");
+    Call wrong =
+        Call.of("water", file.toString(), "--journal", rows.toString(), "--today", "2026-11-28");
+    assertThat(wrong.status()).isEqualTo(2);
+    assertThat(wrong.err())
+        .contains("line 4: \"7pm\" is no time of the day")
+        .contains("line 5: a pot on the scales needs its name as place");
+    Files.writeString(rows, "date,event,place,value\n2026-11-20,level,reservoir,55\n");
+    Call full =
+        Call.of("water", file.toString(), "--journal", rows.toString(), "--today", "2026-11-28");
+    assertThat(full.status()).isEqualTo(2);
+    assertThat(full.err())
+        .contains("line 2: 55 L in the reservoir on 2026-11-20 is more than it holds");
+  }
 }

@@ -66,11 +66,15 @@ class JournalCsvTest {
             + "2027-01-10,ec,,,,reservoir,,1.8,mS/cm,\n"
             + "2027-01-10,ph,,,,,,6,,\n"
             + "2027-01-10,level,,,,,,40,L,\n"
+            + "2027-01-10,top-up,,,,reservoir,,6.5,L,\n"
+            + "2027-01-10,renew,,,,,,55,L,\n"
             + "2027-01-10,solution-temperature,,,,,,18.5,°C,\n"
             + "2027-01-10,air-temperature,,,,room,,21,°C,\n"
             + "2027-01-10,humidity,,,,,,55,%,\n"
             + "2027-01-10,ppfd,,,,A1,,210,µmol/m²/s,\n"
             + "2027-01-10,lux,,,,A1+A2,,9000,lx,\n"
+            + "2027-01-10,pot-dry,,,,A3,,190,g,\n"
+            + "2027-01-10,pot-wet,,,,A1,,905,g,\n"
             + "2027-01-10,pot-mass,,,,A1,,812,g,\n";
     Journal journal = good(rows);
     assertThat(journal.entries())
@@ -84,6 +88,22 @@ class JournalCsvTest {
     assertThat(journal.entries().get(3).line()).isEqualTo(5);
   }
 
+  /** The time of the day is a column for those who write it down. */
+  @Test
+  void timesOfTheDayAreReadAndWrittenAgain() {
+    String rows =
+        HEADER.strip()
+            + ",time\n"
+            + "2027-01-10,pot-wet,,,,A1,,905,g,,07:00\n"
+            + "2027-01-10,pot-mass,,,,A1,,812,g,,14:30\n"
+            + "2027-01-10,ph,,,,,,6,,,\n";
+    Journal journal = good(rows);
+    assertThat(JournalCsv.write(journal.entries()).replace("\r\n", "\n")).isEqualTo(rows);
+    assertThat(good(rows.replace("07:00", "7:00")).entries()).isEqualTo(journal.entries());
+    assertThat(faults(rows.replace("07:00", "7 am")).get(0))
+        .contains("line 2: \"7 am\" is no time of the day; write hours and minutes like 07:30");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -93,13 +113,18 @@ class JournalCsvTest {
         "width | 10 | in | 25.4",
         "ec | 1800 | uS/cm | 1.8",
         "ec | 1.8 | dS/m | 1.8",
+        "top-up | 2 | gal | 7.570823568",
         "pot-mass | 1.2 | kg | 1200",
+        "pot-wet | 2 | lb | 907.18474",
+        "pot-dry | 8 | oz | 226.796185",
         "lux | 9 | klx | 9000",
         "ph | 6.1 | pH | 6.1",
         "humidity | 55 |  | 55",
       })
   void unitsAreTurnedIntoTheEventsOwn(String event, String value, String unit, double base) {
-    String row = "2026-12-05,%s,a,,,,,%s,%s,\n".formatted(event, value, unit == null ? "" : unit);
+    String place = event.startsWith("pot-") ? "A1" : "";
+    String row =
+        "2026-12-05,%s,a,,,%s,,%s,%s,\n".formatted(event, place, value, unit == null ? "" : unit);
     OptionalDouble read = good(HEADER + row).entries().get(0).value();
     assertThat(read.orElseThrow()).isCloseTo(base, within(1e-9));
   }
@@ -151,7 +176,7 @@ class JournalCsvTest {
     assertThat(faults(HEADER + "2027-07-03,harvest,a,,1,A1,5,,,\n").get(0))
         .startsWith(
             "line 2: \"harvest\" is no event; the events are sow, emerge, move, pick, lift,")
-        .endsWith("lux, pot-mass");
+        .endsWith("lux, pot-dry, pot-wet, pot-mass");
   }
 
   @Test

@@ -17,7 +17,7 @@ import sallet.water.home.Learned;
  * @param startL level to leave with, L
  * @param startMsCm conductivity to leave with, mS/cm
  * @param visits days on which somebody pours in water
- * @param steps everything that would help, most effect first
+ * @param steps everything that would help, each alone, most water saved or brought first
  * @param breaks what would break the verdict
  * @param note for the person who looks in
  * @param learned what readings taught

@@ -25,7 +25,8 @@ final class Helps {
             plain ? "plain water" : "solution as strong as what is in it"),
         0,
         0,
-        Double.NaN);
+        Double.NaN,
+        0);
   }
 
   /** Part of a full tank goes out and plain water comes in, or plain water fills it up. */
@@ -47,7 +48,8 @@ final class Helps {
             swap),
         0,
         0,
-        Double.NaN);
+        Double.NaN,
+        0);
   }
 
   static Step neighbour(Visits visits, LocalDate from) {
@@ -66,7 +68,8 @@ final class Helps {
         "Ask somebody to fill the reservoir with plain water on " + days + ".",
         6 * visits.mornings().size(),
         0,
-        visits.lasts());
+        visits.lasts(),
+        visits.pouredL());
   }
 
   /** A larger container is more trouble. Judgement. */
@@ -83,7 +86,8 @@ final class Helps {
             litres),
         tankTrouble(litres),
         0,
-        Outlook.SAFE);
+        Outlook.SAFE,
+        litres);
   }
 
   static Household drier(Household household) {

@@ -29,6 +29,9 @@ public final class Leaving {
 
   private static final int VISIT_TROUBLE = 6;
 
+  /** Less is not worth a step, L. */
+  private static final double LEAST_POUR_L = 0.5;
+
   private final LocalDate from;
   private final int days;
   private final Learned learned;
@@ -103,14 +106,21 @@ public final class Leaving {
     Scene filled = filled(start);
     Outlook full = watcher.look(filled);
     List<Lever> levers =
-        Levers.of(start, from, full.atRisk(), 1000 * full.demand().medianL() / (24.0 * days));
+        new ArrayList<>(
+            Levers.of(start, from, full.atRisk(), 1000 * full.demand().medianL() / (24.0 * days)));
+    new Moving(start, bench, watcher.light(start))
+        .lever(full.atRisk())
+        .filter(move -> helps(move, full))
+        .ifPresent(levers::add);
+    List<Lever> clearings =
+        full.safe(highestMsCm())
+            ? List.of()
+            : new Clearing(start, from, watcher.potsMl(start)).choices(this::lastsAlone);
     Preparation best =
         asItStands.safe(highestMsCm())
             ? new Preparation(List.of(), start, asItStands, Visits.NONE, 0, 0, true)
-            : best(levers, full);
-    List<Step> steps = new ArrayList<>(levers.stream().map(l -> told(l, full)).toList());
-    steps.removeIf(s -> s.useChange() > LEAST_CHANGE && s.kind() != Step.Kind.LIFT);
-    steps.sort(Comparator.comparingDouble(Step::useChange));
+            : best(levers, clearings, full);
+    List<Step> steps = helping(levers, clearings, asItStands, full);
     List<AwaySheet.Visit> visits =
         IntStream.range(0, best.visits().mornings().size())
             .mapToObj(
@@ -136,6 +146,47 @@ public final class Leaving {
         cautions(best));
   }
 
+  /** Whether a move leaves fewer pots at risk. */
+  private boolean helps(Lever move, Outlook full) {
+    return watcher.look(filled(move.change().apply(start))).atRisk().size() < full.atRisk().size();
+  }
+
+  /** Whether the water lasts and every pot outlives a missed flood once the reservoir is full. */
+  private boolean lastsAlone(Scene scene) {
+    Outlook outlook = watcher.look(filled(scene));
+    return outlook.waterSafe() && outlook.atRisk().isEmpty();
+  }
+
+  /** Everything that would help, each alone, most water first. */
+  private List<Step> helping(
+      List<Lever> levers, List<Lever> clearings, Outlook asItStands, Outlook full) {
+    List<Step> steps = new ArrayList<>();
+    double pour = bench.tank().fullL() - start.levelL();
+    if (pour >= LEAST_POUR_L) {
+      steps.add(Helps.fill(pour, false).alone(full.lasts(), pour));
+    }
+    for (Lever lever : levers) {
+      Step step = told(lever, full);
+      if (step.useChange() <= LEAST_CHANGE
+          || lever.kind() == Step.Kind.LIFT
+          || lever.kind() == Step.Kind.MOVE) {
+        steps.add(step);
+      }
+    }
+    clearings.stream()
+        .skip(Math.max(0, clearings.size() - 1))
+        .forEach(c -> steps.add(told(c, full)));
+    if (!asItStands.waterSafe() && !full.waterSafe()) {
+      Visits visits = visits(full, filled(start));
+      if (visits.safe()) {
+        steps.add(Helps.neighbour(visits, from));
+      }
+      steps.add(Helps.tank(Math.ceil(full.missingL())));
+    }
+    steps.sort(Comparator.comparingDouble(step -> -step.gainL()));
+    return steps;
+  }
+
   private AwaySheet.Verdict verdict(Outlook asItStands, Preparation best) {
     if (asItStands.safe(highestMsCm())) {
       return AwaySheet.Verdict.SAFE;
@@ -156,10 +207,11 @@ public final class Leaving {
   }
 
   /** The set of steps with the least trouble that is safe; else the one that lasts best. */
-  private Preparation best(List<Lever> levers, Outlook full) {
+  private Preparation best(List<Lever> levers, List<Lever> clearings, Outlook full) {
     List<List<Lever>> sets =
         IntStream.range(0, 1 << levers.size())
             .mapToObj(mask -> chosen(levers, mask))
+            .flatMap(set -> withOneOf(set, clearings).stream())
             .sorted(Comparator.comparingInt(Leaving::trouble))
             .toList();
     Preparation best = prepared(List.of(), full);
@@ -186,6 +238,16 @@ public final class Leaving {
         .toList();
   }
 
+  private static List<List<Lever>> withOneOf(List<Lever> set, List<Lever> clearings) {
+    List<List<Lever>> sets = new ArrayList<>(List.of(set));
+    for (Lever one : clearings) {
+      List<Lever> more = new ArrayList<>(set);
+      more.add(one);
+      sets.add(more);
+    }
+    return sets;
+  }
+
   private static int trouble(List<Lever> levers) {
     return levers.stream().mapToInt(Lever::trouble).sum();
   }
@@ -200,9 +262,10 @@ public final class Leaving {
     Supply supply = supply(alone, brim);
     Scene thinned = brim.filled(brim.levelL(), leaveMsCm(alone, brim, supply));
     Outlook outlook = supplied(watcher.look(thinned), thinned, supply);
-    List<Step> steps = new ArrayList<>(filling(thinned));
+    List<Step> steps = new ArrayList<>(filling(thinned, full));
     levers.forEach(lever -> steps.add(told(lever, full)));
     steps.addAll(supply.steps());
+    steps.sort(Comparator.comparingDouble(step -> -step.gainL()));
     return new Preparation(
         steps,
         thinned,
@@ -218,7 +281,7 @@ public final class Leaving {
     static final Supply NONE = new Supply(Visits.NONE, 0, List.of());
 
     double pouredL() {
-      return visits.litres().stream().mapToDouble(Double::doubleValue).sum();
+      return visits.pouredL();
     }
   }
 
@@ -281,12 +344,12 @@ public final class Leaving {
     return Visits.of(perDayL(outlook), learned.factor().logSd(), usable, usable);
   }
 
-  private List<Step> filling(Scene scene) {
+  private List<Step> filling(Scene scene, Outlook full) {
     List<Step> steps = new ArrayList<>();
     double pour = scene.levelL() - start.levelL();
     boolean thinner = scene.msCm() < start.msCm() - 0.05;
-    if (pour >= 0.5) {
-      steps.add(Helps.fill(pour, thinner));
+    if (pour >= LEAST_POUR_L) {
+      steps.add(Helps.fill(pour, thinner).alone(full.lasts(), pour));
     }
     if (thinner) {
       steps.add(Helps.dilute(start, scene));

@@ -17,6 +17,12 @@ record Lever(Step.Kind kind, String text, int trouble, UnaryOperator<Scene> chan
         before.demand().medianL() == 0
             ? 0
             : after.demand().medianL() / before.demand().medianL() - 1;
-    return new Step(kind, text, trouble, share, after.lasts());
+    return new Step(
+        kind,
+        text,
+        trouble,
+        share,
+        after.lasts(),
+        before.demand().medianL() - after.demand().medianL());
   }
 }

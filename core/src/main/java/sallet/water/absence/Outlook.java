@@ -42,7 +42,7 @@ public record Outlook(
 
   /** Whether the salt stays below a limit. */
   public boolean saltSafe(double highestMsCm) {
-    return returnHighMsCm <= highestMsCm;
+    return Math.max(returnMsCm, returnHighMsCm) <= highestMsCm;
   }
 
   /** Whether it may be called safe: water, salt, and every pot outlives a missed flood. */

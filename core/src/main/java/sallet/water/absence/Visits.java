@@ -48,6 +48,11 @@ record Visits(List<Integer> mornings, List<Double> litres, double lasts) {
     return new Visits(mornings, litres, worst);
   }
 
+  /** What is poured in at all visits, median, L. */
+  double pouredL() {
+    return litres.stream().mapToDouble(Double::doubleValue).sum();
+  }
+
   boolean safe() {
     return lasts >= Outlook.SAFE;
   }

@@ -38,9 +38,7 @@ final class Watcher {
 
   Outlook look(Scene scene) {
     HomeBench bench = HomeBench.of(scene.household());
-    HourlyLight at =
-        light.computeIfAbsent(
-            scene.household().lamps(), l -> RoomLight.atPots(scene.household(), from, days));
+    HourlyLight at = light(scene);
     BenchDays bdays = BenchDays.of(scene.household(), at, scene.plants());
     double safe = learned.factor().quantile(HomeWater.SAFE);
     HourlyUse first = bdays.use(bench.around(FIRST_GUESS_FLOODS));
@@ -60,6 +58,22 @@ final class Watcher {
         mostFragileHours(bench, use, bdays.cover(), safe),
         schedule,
         tank);
+  }
+
+  HourlyLight light(Scene scene) {
+    return light.computeIfAbsent(
+        scene.household().lamps(), l -> RoomLight.atPots(scene.household(), from, days));
+  }
+
+  /** Water of each pot over the absence, at factor 1, mL. */
+  List<Double> potsMl(Scene scene) {
+    HomeBench bench = HomeBench.of(scene.household());
+    HourlyUse use =
+        BenchDays.of(scene.household(), light(scene), scene.plants())
+            .use(bench.around(FIRST_GUESS_FLOODS));
+    return IntStream.range(0, use.pots())
+        .mapToObj(pot -> IntStream.range(0, days).mapToDouble(day -> use.potDayMl(pot, day)).sum())
+        .toList();
   }
 
   private TankForecast tank(HomeBench bench, Scene scene, HourlyUse use) {

@@ -3,6 +3,7 @@ package sallet.water.home;
 import java.time.LocalDate;
 import java.util.List;
 import sallet.air.HourlyAir;
+import sallet.air.ReadAir;
 import sallet.household.Household;
 import sallet.light.HourlyLight;
 import sallet.light.RoomLight;
@@ -32,7 +33,9 @@ public record BenchDays(HourlyLight light, HourlyAir air, LeafCover cover) {
     int days = light.days();
     return new BenchDays(
         light,
-        HourlyAir.profile(household.room().air(), from, days, day -> lit(light, day)),
+        ReadAir.of(
+            HourlyAir.profile(household.room().air(), from, days, day -> lit(light, day)),
+            household.watering().airReadings()),
         LeafCover.of(plants, from, light.places(), days));
   }
 

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import sallet.household.Bench;
 import sallet.household.Household;
-import sallet.household.Lamp;
 import sallet.household.Watering;
 import sallet.water.WaterFault;
 import sallet.water.flood.Flood;
@@ -25,7 +24,7 @@ import sallet.water.transpiration.Surroundings;
 /** The household's bench, pump, timer and tank in numbers. */
 public final class HomeBench {
   /** How much slower a tray drains through a stopped pump than through a plain hole. Judgement. */
-  private static final double THROUGH_PUMP = 4;
+  static final double THROUGH_PUMP = 4;
 
   private static final double PLAIN_HOLE = 0.6;
 
@@ -186,6 +185,11 @@ public final class HomeBench {
     return pots.get(pot).shape();
   }
 
+  /** Ground all pots cover, m². */
+  double footprintM2() {
+    return pots.stream().mapToDouble(p -> p.shape().footprintCm2()).sum() / 1e4;
+  }
+
   /** Water a flood borrows from the reservoir, L. */
   public double floodL() {
     return floodL;
@@ -253,11 +257,7 @@ public final class HomeBench {
 
   /** When it is light on the bench by its lamps; 06:00 to 18:00 without one. */
   public FloodTimes.Light light() {
-    if (household.lamps().isEmpty()) {
-      return new FloodTimes.Light(6 * 60, 12);
-    }
-    Lamp lamp = household.lamps().get(0);
-    return new FloodTimes.Light(lamp.on().toSecondOfDay() / 60, lamp.hours());
+    return LampDay.of(household.lamps());
   }
 
   /**

@@ -91,17 +91,19 @@ final class HomePots {
     Map<Kind, List<Double>> readings = new TreeMap<>();
     List<Watering.Weighing> weighings = household.watering().weighings();
     List<String> names = household.bench().pots().stream().map(Pot::name).toList();
-    for (int i = 0; i < weighings.size(); i++) {
-      Watering.Weighing w = weighings.get(i);
+    for (Watering.Weighing w : weighings) {
+      if (w.dryG().isEmpty()) {
+        continue;
+      }
       Kind kind = each.get(Math.max(0, names.indexOf(w.pot())));
-      double ml = w.wetG() - w.dryG();
+      double ml = w.wetG() - w.dryG().getAsDouble();
       Medium medium = kinds.computeIfAbsent(kind, k -> Medium.named(k.medium()));
       double most = SCALES_SHARE * 1000 * kind.volumeL() * medium.retention().saturated();
       double least = 1000 * kind.volumeL() * medium.retention().residual();
       if (ml > most || ml < least) {
         faults.add(
             new WaterFault.Line(
-                "bench.weighings[" + i + "].wet",
+                "pot " + w.pot() + " on the scales",
                 "%.0f g of water is not what a %s L pot of %s can hold (%.0f to %.0f g); weigh the filled pot dry and after a flood"
                     .formatted(ml, plain(kind.volumeL()), kind.medium(), least, most)));
       } else {

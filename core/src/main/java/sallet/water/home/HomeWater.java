@@ -4,15 +4,18 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import sallet.air.Vapour;
 import sallet.cost.Electricity;
 import sallet.household.Household;
 import sallet.household.Watering;
+import sallet.units.Step;
 import sallet.water.caution.FloorLoad;
 import sallet.water.caution.WaterCaution;
 import sallet.water.flood.FloodRun;
 import sallet.water.flood.FloodSchedule;
+import sallet.water.learn.Uptake;
 import sallet.water.learn.UseFactor;
 import sallet.water.reservoir.Oxygen;
 import sallet.water.reservoir.SolutionWarmth;
@@ -59,18 +62,33 @@ public final class HomeWater {
   }
 
   /**
-   * The sheet.
+   * The household's water.
    *
    * @param day first day told
    * @param plants what stands on the bench, from the first reading of the level on
    * @throws sallet.water.WaterFault when pump, pots, flood and reservoir do not go together
    */
-  public static WaterSheet sheet(Household household, LocalDate day, List<StandingPlant> plants) {
+  public static HomeWater of(Household household, LocalDate day, List<StandingPlant> plants) {
     HomeBench bench = HomeBench.of(household);
     Learned learned = learned(bench, plants, day);
     TankNow now = TankNow.of(bench, plants, day, learned);
     BenchDays days = BenchDays.of(household, plants, day, DAYS);
-    return new HomeWater(bench, day, days, learned, now).sheet();
+    return new HomeWater(bench, day, days, learned, now);
+  }
+
+  /** Its sheet; see {@link #of}. */
+  public static WaterSheet sheet(Household household, LocalDate day, List<StandingPlant> plants) {
+    return of(household, day, plants).sheet();
+  }
+
+  /**
+   * How a number of the sheet comes about.
+   *
+   * @param path such as "pots[0].useMlPerDay"
+   * @throws sallet.water.WaterFault when nothing on the sheet has that path
+   */
+  public List<Step> explain(String path) {
+    return new WaterExplanation(bench, days, use, now, sheet()).of(path);
   }
 
   /** What readings before a day teach. */
@@ -78,7 +96,10 @@ public final class HomeWater {
     Watering watering = bench.household().watering();
     List<LocalDate> dates = new ArrayList<>();
     watering.levels().forEach(level -> dates.add(level.date()));
-    watering.weighings().forEach(weighing -> weighing.date().ifPresent(dates::add));
+    watering
+        .weighings()
+        .forEach(w -> w.date().ifPresent(d -> dates.add(d.minusDays((long) (w.hours() / 24) + 1))));
+    watering.weighings().forEach(w -> w.date().ifPresent(dates::add));
     if (dates.isEmpty()) {
       return Learned.nothing();
     }
@@ -89,9 +110,10 @@ public final class HomeWater {
     return Learned.of(bench, past.use(bench.around(FIRST_GUESS_FLOODS)));
   }
 
-  private WaterSheet sheet() {
+  /** The sheet. */
+  public WaterSheet sheet() {
     List<WaterSheet.PotLine> pots = pots();
-    TankForecast tank = tank();
+    TankForecast tank = tank(factor, learned.uptake());
     WaterSheet.Solution solution = solution();
     WaterSheet.RoomMoisture room = RoomWarnings.of(bench.household(), days.air(), use, factor);
     WaterSheet.Refill refill = refill(tank);
@@ -101,6 +123,7 @@ public final class HomeWater {
         pots,
         floods(),
         tank,
+        learned.taught() ? Optional.of(tank(UseFactor.prior(), Uptake.prior())) : Optional.empty(),
         refill,
         UseFactor.prior(),
         learned,
@@ -160,12 +183,11 @@ public final class HomeWater {
         Electricity.kwh(pump.watts(), schedule.pumpHours()));
   }
 
-  private TankForecast tank() {
+  private TankForecast tank(UseFactor f, Uptake uptake) {
     return TankForecast.of(
-        new TankForecast.Start(
-            bench.tank(), now.litres(), now.msCm(), factor.logSd(), learned.uptake().msCm()),
+        new TankForecast.Start(bench.tank(), now.litres(), now.msCm(), f.logSd(), uptake.msCm()),
         day,
-        IntStream.range(0, DAYS).mapToObj(d -> factor.median() * use.dayL(d)).toList());
+        IntStream.range(0, DAYS).mapToObj(d -> f.median() * use.dayL(d)).toList());
   }
 
   private WaterSheet.Refill refill(TankForecast tank) {

@@ -5,6 +5,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import sallet.household.Watering;
 import sallet.water.learn.Interval;
 import sallet.water.learn.Uptake;
@@ -44,29 +46,74 @@ public record Learned(
     return new Learned(UseFactor.prior(), Uptake.prior(), List.of(), List.of());
   }
 
+  /** Whether readings taught anything. */
+  public boolean taught() {
+    return factor.readings() + uptake.readings() > 0;
+  }
+
   /**
    * From readings of the level and pots on the scales.
    *
    * @param use use at factor 1 over all days of the readings
    */
   static Learned of(HomeBench bench, HourlyUse use) {
-    List<Watering.Level> levels = bench.household().watering().levels();
     Learned learned = nothing();
-    for (int i = 1; i < levels.size(); i++) {
-      learned = learned.after(levels.get(i - 1), levels.get(i), use);
+    for (List<Watering.Level> filling : fillings(bench.household().watering().levels())) {
+      learned = learned.losses(filling, use).salt(filling);
     }
-    learned = learned.salt(levels);
     for (Watering.Weighing weighing : bench.household().watering().weighings()) {
       learned = learned.after(weighing, bench, use);
     }
     return learned;
   }
 
-  private Learned after(Watering.Level a, Watering.Level b, HourlyUse use) {
+  /** The rows from one fresh solution to the next; the day it is renewed ends and begins one. */
+  private static List<List<Watering.Level>> fillings(List<Watering.Level> levels) {
+    List<List<Watering.Level>> fillings = new ArrayList<>();
+    List<Watering.Level> now = new ArrayList<>();
+    for (Watering.Level level : levels) {
+      now.add(level);
+      if (level.renewed()) {
+        fillings.add(now);
+        OptionalDouble fresh =
+            level.addedMsCm() > 0 ? OptionalDouble.of(level.addedMsCm()) : OptionalDouble.empty();
+        now =
+            new ArrayList<>(
+                List.of(
+                    new Watering.Level(
+                        level.date(), OptionalDouble.of(level.addedL()), fresh, 0, 0, false)));
+      }
+    }
+    fillings.add(now);
+    return fillings;
+  }
+
+  /** Each interval between two readings of the level, what was poured in between with it. */
+  private Learned losses(List<Watering.Level> filling, HourlyUse use) {
+    Learned learned = this;
+    Optional<Watering.Level> before = Optional.empty();
+    double poured = 0;
+    for (Watering.Level level : filling) {
+      if (level.litres().isPresent()) {
+        if (before.isPresent()) {
+          learned = learned.after(before.get(), level, poured, use);
+        }
+        before = Optional.of(level);
+        poured = 0;
+      }
+      poured += level.renewed() ? 0 : level.addedL();
+    }
+    return learned;
+  }
+
+  private Learned after(Watering.Level a, Watering.Level b, double poured, HourlyUse use) {
     int days = (int) ChronoUnit.DAYS.between(a.date(), b.date());
     Interval interval =
         new Interval(
-            a.litres() + a.addedL(), b.litres(), noonToNoonL(use, a.date(), b.date()), days);
+            a.litres().orElse(0) + poured,
+            b.litres().orElse(0),
+            noonToNoonL(use, a.date(), b.date()),
+            days);
     if (!interval.teaches() || interval.ratio() < LEAST_RATIO || interval.ratio() > MOST_RATIO) {
       return noting(
           String.format(
@@ -85,26 +132,28 @@ public record Learned(
 
   /** Salt at the first reading and poured in since, less that at the last, over the water gone. */
   private Learned salt(List<Watering.Level> levels) {
-    List<Watering.Level> read = levels.stream().filter(l -> l.ecMsCm().isPresent()).toList();
+    List<Watering.Level> read =
+        levels.stream().filter(l -> l.ecMsCm().isPresent() && l.litres().isPresent()).toList();
     if (read.size() < 2) {
       return this;
     }
     Watering.Level first = read.get(0);
     Watering.Level last = read.get(read.size() - 1);
-    double litres = first.litres();
-    double salt = first.litres() * first.ecMsCm().orElse(0);
+    double firstL = first.litres().orElse(0);
+    double lastL = last.litres().orElse(0);
+    double litres = firstL;
+    double salt = firstL * first.ecMsCm().orElse(0);
     for (Watering.Level level : levels) {
       if (!level.date().isBefore(first.date()) && level.date().isBefore(last.date())) {
         litres += level.addedL();
         salt += level.addedL() * level.addedMsCm();
       }
     }
-    double loss = litres - last.litres();
-    double drunk = (salt - last.litres() * last.ecMsCm().orElse(0)) / loss;
+    double loss = litres - lastL;
+    double drunk = (salt - lastL * last.ecMsCm().orElse(0)) / loss;
     return loss < LEAST_SALT_L || drunk < 0 || drunk > MOST_DRUNK_MS_CM
         ? noting("The conductivities do not fit the levels: not used to learn what plants drink")
-        : new Learned(
-            factor, uptake.after(drunk, first.litres(), last.litres(), loss), intervals, notes);
+        : new Learned(factor, uptake.after(drunk, firstL, lastL, loss), intervals, notes);
   }
 
   private Learned after(Watering.Weighing w, HomeBench bench, HourlyUse use) {
@@ -113,7 +162,10 @@ public record Learned(
       return this;
     }
     int pot = bench.indexOf(w.pot());
-    double computed = use.potDayMl(pot, (int) day) * w.hours() / 24;
+    double computed =
+        w.time()
+            .map(time -> between(use, pot, 24 * day + time.toSecondOfDay() / 3600.0, w.hours()))
+            .orElseGet(() -> use.potDayMl(pot, (int) day) * w.hours() / 24);
     double measured = w.wetG() - w.beforeG().getAsDouble();
     double ratio = measured / computed;
     if (!(ratio > LEAST_RATIO && ratio < MOST_RATIO)) {
@@ -126,6 +178,16 @@ public record Learned(
               factor.median() * computed));
     }
     return new Learned(factor.after(List.of(ratio), POT_LOG_SD), uptake, intervals, notes);
+  }
+
+  /** Water of a pot in the hours before one that is counted from the first, mL. */
+  private static double between(HourlyUse use, int pot, double until, double hours) {
+    double ml = 0;
+    double from = Math.max(0, until - hours);
+    for (int hour = (int) from; hour < until; hour++) {
+      ml += use.potMl(pot, hour) * (Math.min(until, hour + 1.0) - Math.max(from, hour));
+    }
+    return ml;
   }
 
   private Learned noting(String note) {

@@ -34,7 +34,7 @@ final class RoomWarnings {
         use.coolestLeafK(0));
   }
 
-  private static Optional<ColdSurface> coldestPane(Room room) {
+  static Optional<ColdSurface> coldestPane(Room room) {
     return IntStream.concat(
             room.windows().stream().mapToInt(Window::panes),
             room.roofWindows().stream().mapToInt(roof -> roof.glass().panes()))

@@ -9,8 +9,8 @@ import sallet.water.transpiration.HourlyUse;
 import sallet.water.transpiration.StandingPlant;
 
 /**
- * The reservoir on the morning of a day: as stated, else as the last reading leaves it and what has
- * been used since, else full.
+ * The reservoir on the morning of a day: as stated, else as the readings leave it and what has been
+ * used since, else full.
  *
  * @param litres water in it, L
  * @param msCm its conductivity, mS/cm
@@ -19,37 +19,59 @@ public record TankNow(double litres, double msCm) {
   /** Below this share of the start its salt is not reckoned any more. */
   private static final double LEAST_SHARE = 0.1;
 
-  /** On the morning of a day. */
+  /** On the morning of a day; with what was read or poured in on the day itself. */
   public static TankNow of(
       HomeBench bench, List<StandingPlant> plants, LocalDate day, Learned learned) {
     Watering watering = bench.household().watering();
-    List<Watering.Level> levels = watering.levels();
-    if (watering.tank().levelL().isPresent() || levels.isEmpty()) {
-      return new TankNow(bench.levelL(), watering.tank().ecMsCm());
+    List<Watering.Level> known =
+        watering.levels().stream().filter(l -> !l.date().isAfter(day)).toList();
+    TankNow told = new TankNow(bench.levelL(), watering.tank().ecMsCm());
+    if (watering.tank().levelL().isPresent() || known.isEmpty()) {
+      return told;
     }
-    Watering.Level last = levels.get(levels.size() - 1);
-    double litres = Math.min(bench.tank().fullL(), last.litres() + last.addedL());
-    double msCm =
-        Salinity.mixed(
-            last.ecMsCm().orElse(watering.tank().ecMsCm()),
-            last.litres(),
-            last.addedMsCm(),
-            last.addedL());
-    int days = (int) ChronoUnit.DAYS.between(last.date(), day);
-    if (days <= 0) {
-      return new TankNow(litres, msCm);
-    }
+    LocalDate first = known.get(0).date();
+    int days = (int) ChronoUnit.DAYS.between(first, day);
     HourlyUse use =
-        BenchDays.of(bench.household(), plants, last.date(), days)
+        BenchDays.of(bench.household(), plants, first, days + 1)
             .use(bench.around(HomeWater.FIRST_GUESS_FLOODS));
-    double lost = -use.dayL(0) / 2;
-    for (int d = 0; d < days; d++) {
-      lost += use.dayL(d);
+    TankNow now = told;
+    boolean read = false;
+    for (int d = 0; d <= days; d++) {
+      double half = learned.factor().median() * use.dayL(d) / 2;
+      boolean lived = read && d > 0;
+      now = lived && d < days ? now.losing(half, learned) : now;
+      for (Watering.Level level : known) {
+        if (level.date().equals(first.plusDays(d))) {
+          read |= level.litres().isPresent() || level.renewed();
+          now = now.after(level, bench.tank().fullL());
+        }
+      }
+      now = read && d < days ? now.losing(half, learned) : now;
     }
-    double left = Math.max(0, litres - learned.factor().median() * lost);
+    return now;
+  }
+
+  /** With what was read at noon, and what was poured in then. */
+  private TankNow after(Watering.Level level, double fullL) {
+    double before = level.litres().orElse(litres);
+    double strength = level.ecMsCm().orElse(msCm);
+    if (level.renewed()) {
+      return new TankNow(
+          Math.min(fullL, level.addedL()), level.addedMsCm() > 0 ? level.addedMsCm() : strength);
+    }
+    return level.addedL() == 0
+        ? new TankNow(before, strength)
+        : new TankNow(
+            Math.min(fullL, before + level.addedL()),
+            Salinity.mixed(strength, before, level.addedMsCm(), level.addedL()));
+  }
+
+  /** After half a day's loss. */
+  private TankNow losing(double lossL, Learned learned) {
+    double left = Math.max(0, litres - lossL);
     return new TankNow(
         left,
-        left < LEAST_SHARE * litres
+        litres <= 0 || left < LEAST_SHARE * litres
             ? msCm
             : Salinity.after(msCm, litres, left, learned.uptake().msCm(), 1));
   }

@@ -141,7 +141,7 @@ final class WaterNotes {
             wet ->
                 add(
                     "Below %.0f °C outside the panes run wet, below %.0f °C their edges stay damp enough for mould: air the room in short bursts, or let the bench stand away from cold glass",
-                    wet, room.mouldBelowC().orElse(wet)));
+                    whole(wet), whole(room.mouldBelowC().orElse(wet))));
     double told = bench.household().room().air().humidityPercent().get(0);
     if (room.humidityPoints() > RoomVapour.LARGEST_SHARE * told) {
       add(
@@ -157,6 +157,11 @@ final class WaterNotes {
           "Leaves come out %.1f °C cooler than the air, more than is usual: measure the room's humidity at the leaves",
           -room.coolestLeafK());
     }
+  }
+
+  /** To whole degrees, and 0 without a sign. */
+  private static double whole(double value) {
+    return Math.round(value);
   }
 
   private void media(HomeBench bench, List<WaterSheet.PotLine> pots) {

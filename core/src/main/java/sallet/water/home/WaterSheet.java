@@ -18,6 +18,8 @@ import sallet.water.reservoir.TopUp;
  * @param pots each pot, in the household's order
  * @param floods the floods
  * @param tank level and salt if nobody tops up
+ * @param untaught the same as it was thought before the household's readings; empty when they
+ *     taught nothing
  * @param topUp when and what to pour in
  * @param before the factor before the household's readings
  * @param learned what they taught
@@ -33,6 +35,7 @@ public record WaterSheet(
     List<PotLine> pots,
     Floods floods,
     TankForecast tank,
+    Optional<TankForecast> untaught,
     Refill topUp,
     UseFactor before,
     Learned learned,

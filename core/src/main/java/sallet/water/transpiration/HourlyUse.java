@@ -102,6 +102,16 @@ public final class HourlyUse {
     return sum(leavesMl[pot], day) + sum(mediumMl[pot], day);
   }
 
+  /** Water the leaves of a pot transpire on a day, mL. */
+  public double leavesDayMl(int pot, int day) {
+    return sum(leavesMl[pot], day);
+  }
+
+  /** Water that open surfaces lose on a day, L. */
+  public double openL(int day) {
+    return sum(openMl, day) / 1000;
+  }
+
   /** Water the leaves of all pots transpire on a day, L. */
   public double leavesL(int day) {
     return Arrays.stream(leavesMl).mapToDouble(pot -> sum(pot, day)).sum() / 1000;

@@ -61,7 +61,7 @@ public final class LeafCover {
     List<PlantState> states = plant.states();
     for (int day = 0; day < days; day++) {
       LocalDate date = from.plusDays(day);
-      int at = (int) ChronoUnit.DAYS.between(plant.emergence(), date);
+      int at = (int) ChronoUnit.DAYS.between(plant.firstDay(), date);
       if (plant.stands(date) && at >= 0 && at < states.size()) {
         double leaf = states.get(at).leafCm2();
         double crown = PlantModel.crownCm2(leaf, plant.parameters().crownC(), plant.siteCm2(date));

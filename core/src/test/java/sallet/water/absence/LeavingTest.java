@@ -74,8 +74,68 @@ class LeavingTest {
         assertThat(trouble).isLessThanOrEqualTo(step.trouble());
       }
     }
-    assertThat(sheet.steps())
-        .isSortedAccordingTo((a, b) -> Double.compare(a.useChange(), b.useChange()));
+    assertThat(sheet.steps()).isSortedAccordingTo((a, b) -> Double.compare(b.gainL(), a.gainL()));
+    assertThat(sheet.chosen()).isSortedAccordingTo((a, b) -> Double.compare(b.gainL(), a.gainL()));
+  }
+
+  /** How many plants to lift is tried out: that many are enough, and one fewer is not. */
+  @Test
+  void asFewPlantsAreLiftedAsWillDo() {
+    Household home = Households.of(55, 45);
+    List<StandingPlant> plants = Households.lettuce(home, 8);
+    LocalDate to = FROM.plusDays(11);
+    AwaySheet sheet = Leaving.sheet(home, plants, Households.DAY, FROM, to);
+    Step clear = step(sheet, Step.Kind.CLEAR);
+    List<String> lifted =
+        List.of(clear.text().replaceAll(".*stands in (.*), the thirstiest.*", "$1").split(", "));
+    assertThat(clear.lastsAlone()).isGreaterThanOrEqualTo(Outlook.SAFE);
+    assertThat(lasts(home, plants, lifted, to)).isGreaterThanOrEqualTo(Outlook.SAFE);
+    List<String> fewer = lifted.subList(0, lifted.size() - 1);
+    assertThat(lasts(home, plants, fewer, to)).isLessThan(Outlook.SAFE);
+  }
+
+  private static Step step(AwaySheet sheet, Step.Kind kind) {
+    return sheet.steps().stream().filter(s -> s.kind() == kind).findFirst().orElseThrow();
+  }
+
+  private static double lasts(
+      Household home, List<StandingPlant> plants, List<String> lifted, LocalDate to) {
+    List<StandingPlant> left =
+        plants.stream().filter(p -> !lifted.contains("P" + p.pot())).toList();
+    return Leaving.sheet(home, left, Households.DAY, FROM, to).asItStands().lasts();
+  }
+
+  /** The litres a step is said to bring are those of the two outlooks. */
+  @Test
+  void litresOfAStepAreItsShareOfTheUse() {
+    AwaySheet sheet = away(55, 45, 8, 12);
+    Step cool = step(sheet, Step.Kind.COOL);
+    assertThat(cool.gainL())
+        .isCloseTo(-cool.useChange() * sheet.asItStands().demand().medianL(), within(1e-9));
+    assertThat(step(sheet, Step.Kind.NEIGHBOUR).gainL()).isPositive();
+  }
+
+  /** A plant that is too thirsty for its bright pot is moved to a free dim one. */
+  @Test
+  void plantsAtRiskAreMovedWhereItIsDimmer() {
+    Household home = Households.of(60, 30);
+    List<StandingPlant> plants = Households.lettuce(home, 4);
+    Watcher watcher = new Watcher(FROM, 8, sallet.water.home.Learned.nothing());
+    Scene scene = new Scene(home, plants, 60, 1.4);
+    Lever move =
+        new Moving(scene, sallet.water.home.HomeBench.of(home), watcher.light(scene))
+            .lever(List.of("P2", "P3"))
+            .orElseThrow();
+    List<Double> before = watcher.potsMl(scene);
+    Scene after = move.change().apply(scene);
+    List<Double> then = watcher.potsMl(after);
+    assertThat(after.plants()).extracting(StandingPlant::pot).doesNotContain(2, 3);
+    assertThat(sum(then)).isLessThan(sum(before));
+    assertThat(move.text()).contains("P2 to the place of P");
+  }
+
+  private static double sum(List<Double> all) {
+    return all.stream().mapToDouble(Double::doubleValue).sum();
   }
 
   @Test

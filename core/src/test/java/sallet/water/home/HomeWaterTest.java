@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -50,16 +52,18 @@ class HomeWaterTest {
   @Test
   void massesThatNoPotCanHoldAreTold() {
     Watering.Weighing weighing =
-        new Watering.Weighing("P0", 200, 1900, OptionalDouble.empty(), 6, Optional.empty());
+        new Watering.Weighing(
+            "P0", OptionalDouble.of(200), 1900, OptionalDouble.empty(), 6, Optional.empty());
     assertThat(refused(HOME.withWatering(Households.potted(0.04, List.of(), List.of(weighing)))))
-        .startsWith("bench.weighings[0].wet: 1700 g of water is not what a 1.2 L pot of coir");
+        .startsWith("pot P0 on the scales: 1700 g of water is not what a 1.2 L pot of coir");
   }
 
   /** By hand: 960 g after a flood less 120 g dry is 840 mL, for the pot and all of its kind. */
   @Test
   void scalesReplaceTheTableForAllPotsOfAKind() {
     Watering.Weighing weighing =
-        new Watering.Weighing("P0", 120, 960, OptionalDouble.empty(), 6, Optional.empty());
+        new Watering.Weighing(
+            "P0", OptionalDouble.of(120), 960, OptionalDouble.empty(), 6, Optional.empty());
     Watering.OtherPots clay =
         new Watering.OtherPots(
             List.of("P1"),
@@ -147,6 +151,98 @@ class HomeWaterTest {
     assertThat(learned.factor().logSd()).isLessThan(0.15);
     assertThat(learned.uptake().msCm()).isCloseTo(0.6, within(0.1));
     assertThat(learned.notes()).isEmpty();
+  }
+
+  /** Top-ups on days without a reading count, and fresh solution ends one interval. */
+  @Test
+  void topUpsBetweenReadingsAndFreshSolutionAreInTheBooks() {
+    var plants = Households.lettuce(HOME, 8);
+    LocalDate first = Households.DAY.minusDays(12);
+    var use = BenchDays.of(HOME, plants, first, 13).use(HomeBench.of(HOME).around(4));
+    double loss = 0;
+    for (int d = 0; d < 4; d++) {
+      loss += (use.dayL(d) + use.dayL(d + 1)) / 2;
+    }
+    List<Watering.Level> levels =
+        List.of(
+            new Watering.Level(first, 50, OptionalDouble.empty(), 0, 0),
+            new Watering.Level(
+                first.plusDays(2), OptionalDouble.empty(), OptionalDouble.empty(), 5, 0, false),
+            new Watering.Level(
+                first.plusDays(4),
+                OptionalDouble.of(55 - 1.2 * loss),
+                OptionalDouble.empty(),
+                58,
+                1.4,
+                true),
+            new Watering.Level(
+                first.plusDays(5), OptionalDouble.empty(), OptionalDouble.of(1.5), 0, 0, false));
+    Household read = HOME.withWatering(Watering.usual().withLevels(levels));
+    Learned learned = HomeWater.learned(HomeBench.of(read), plants, Households.DAY);
+    assertThat(learned.intervals()).hasSize(1);
+    assertThat(learned.intervals().get(0).ratio()).isCloseTo(1.2, within(1e-9));
+    TankNow now = TankNow.of(HomeBench.of(read), plants, first.plusDays(4), learned);
+    assertThat(now.litres()).isEqualTo(58);
+    assertThat(now.msCm()).isEqualTo(1.4);
+    TankNow then = TankNow.of(HomeBench.of(read), plants, first.plusDays(5), learned);
+    assertThat(then.litres()).isLessThan(58);
+    assertThat(then.msCm()).isEqualTo(1.5);
+  }
+
+  /** A pot that used 1.3 times the computed water from 07:00 to 14:30 moves the factor up. */
+  @Test
+  void aPotOnTheScalesTeachesByTheHour() {
+    var plants = Households.lettuce(HOME, 8);
+    LocalDate day = Households.DAY.minusDays(3);
+    var use = BenchDays.of(HOME, plants, day, 1).use(HomeBench.of(HOME).around(4));
+    double ml = 0;
+    for (int h = 7; h < 14; h++) {
+      ml += use.potMl(0, h);
+    }
+    ml += use.potMl(0, 14) / 2;
+    Watering.Weighing weighing =
+        new Watering.Weighing(
+            "P0",
+            OptionalDouble.empty(),
+            1000,
+            OptionalDouble.of(1000 - 1.3 * ml),
+            7.5,
+            Optional.of(day),
+            Optional.of(LocalTime.of(14, 30)));
+    Household read = HOME.withWatering(Watering.usual().withWeighings(List.of(weighing)));
+    Learned learned = HomeWater.learned(HomeBench.of(read), plants, Households.DAY);
+    // one reading as sure as the prior (0.35 each): the geometric mean of 0.85 and 1.3
+    assertThat(learned.factor().median()).isCloseTo(Math.sqrt(0.85 * 1.3), within(1e-6));
+    assertThat(HomeBench.of(read).water(0).weighed()).isFalse();
+  }
+
+  /** The sheet tells the forecast before the readings beside the one they make. */
+  @Test
+  void theForecastIsToldBeforeAndAfterReadings() {
+    var plants = Households.lettuce(HOME, 8);
+    assertThat(HomeWater.sheet(HOME, Households.DAY, plants).untaught()).isEmpty();
+    Watering read =
+        Watering.usual()
+            .withLevels(
+                List.of(
+                    new Watering.Level(
+                        Households.DAY.minusDays(8), 58, OptionalDouble.empty(), 0, 0),
+                    new Watering.Level(
+                        Households.DAY.minusDays(4), 53, OptionalDouble.empty(), 0, 0),
+                    new Watering.Level(Households.DAY, 47, OptionalDouble.empty(), 0, 0)));
+    WaterSheet sheet = HomeWater.sheet(HOME.withWatering(read), Households.DAY, plants);
+    var before = sheet.untaught().orElseThrow();
+    assertThat(before.startL()).isEqualTo(sheet.tank().startL()).isEqualTo(47);
+    double wide = Math.log(spread(before, 3));
+    double narrow = Math.log(spread(sheet.tank(), 3));
+    assertThat(narrow).isLessThan(0.75 * wide);
+    assertThat(before.days().get(3).useL() / sheet.tank().days().get(3).useL())
+        .isCloseTo(0.85 / sheet.learned().factor().median(), within(1e-6));
+  }
+
+  private static double spread(sallet.water.reservoir.TankForecast tank, int day) {
+    var evening = tank.days().get(day);
+    return (tank.startL() - evening.lowL()) / (tank.startL() - evening.highL());
   }
 
   @Test

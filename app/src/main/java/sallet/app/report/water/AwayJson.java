@@ -72,6 +72,7 @@ public final class AwayJson {
       one.put("trouble", step.trouble());
       WaterJson.put(one, "useChange", step.useChange());
       WaterJson.put(one, "lastsAlone", step.lastsAlone());
+      WaterJson.put(one, "gainL", step.gainL());
     }
     return array;
   }

@@ -1,6 +1,7 @@
 package sallet.app.report.water;
 
 import java.util.List;
+import java.util.Optional;
 import sallet.app.report.Markup;
 import sallet.water.absence.AwaySheet;
 import sallet.water.absence.Step;
@@ -27,7 +28,7 @@ public final class AwayPage {
     if (!away.chosen().isEmpty()) {
       sheet.page.element("p", "Once prepared: " + AwayWords.numbers(away.prepared()));
     }
-    sheet.level(away.prepared().tank());
+    sheet.level(away.prepared().tank(), Optional.empty());
     sheet.page.closeLine();
     timer(away.prepared().schedule());
     helps(away.steps());
@@ -71,13 +72,13 @@ public final class AwayPage {
     if (steps.isEmpty()) {
       return;
     }
-    sheet.section("helps", "What helps, most first");
+    sheet.section("helps", "What helps, most water first");
     sheet.page.element("p", "Each done alone, after the reservoir is filled up.", "class", "quiet");
     sheet.page.open("div", "class", "scroll", "tabindex", "0");
     sheet.head("Step", "Water", "Then it lasts with");
     for (Step step : steps) {
       sheet.page.open("tr").element("td", step.text());
-      sheet.number("%+.0f %%", 100 * step.useChange());
+      sheet.page.element("td", AwayWords.gain(step));
       sheet.page.element("td", AwayWords.chance(step.lastsAlone()), "class", "number");
       sheet.page.closeLine();
     }

@@ -59,7 +59,7 @@ public final class AwayText {
 
   private void steps(List<Step> steps) {
     if (!steps.isEmpty()) {
-      out.heading("WHAT HELPS, most first (each alone, after filling up)");
+      out.heading("WHAT HELPS, most water first (each alone, after filling up)");
       for (Step step : steps) {
         out.wrap("- ", step.text() + " (" + AwayWords.effect(step) + ")");
       }

@@ -87,14 +87,22 @@ final class AwayWords {
     return Double.isNaN(o.returnHighMsCm())
         ? WaterWords.of("you find the solution at %.2f mS/cm, or the reservoir dry", o.returnMsCm())
         : WaterWords.of(
-            "you find the solution at %.2f mS/cm (at most %.2f)",
+            "you find the solution at %.2f mS/cm (%.2f if much water is used)",
             o.returnMsCm(), o.returnHighMsCm());
   }
 
   /** What a step does alone. */
   static String effect(Step step) {
-    return WaterWords.of(
-        "%+.0f %% of water; alone: lasts with %s",
-        100 * step.useChange(), chance(step.lastsAlone()));
+    return WaterWords.of("%s; alone: lasts with %s", gain(step), chance(step.lastsAlone()));
+  }
+
+  /** Water that a step saves or brings. */
+  static String gain(Step step) {
+    String change = WaterWords.of("%.0f", Math.abs(100 * step.useChange()));
+    return step.useChange() == 0
+        ? WaterWords.of("%.1f L more", step.gainL())
+        : WaterWords.of(
+            "%.1f L %s, %s %% of all",
+            Math.abs(step.gainL()), step.gainL() < 0 ? "more used" : "saved", change);
   }
 }

@@ -1,6 +1,7 @@
 package sallet.app.report.water;
 
 import java.util.List;
+import java.util.Optional;
 import sallet.app.report.Markup;
 import sallet.app.report.Svg;
 import sallet.app.report.Words;
@@ -25,11 +26,16 @@ final class LevelChart {
     this.most = Math.ceil(tank.tank().fullL() / 10) * 10;
   }
 
-  static Markup svg(TankForecast tank) {
-    return new LevelChart(tank).draw();
+  /**
+   * The drawing.
+   *
+   * @param before the forecast before readings taught, whose band is dotted
+   */
+  static Markup svg(TankForecast tank, Optional<TankForecast> before) {
+    return new LevelChart(tank).draw(before);
   }
 
-  private Markup draw() {
+  private Markup draw(Optional<TankForecast> before) {
     Svg.open(svg, WIDTH, HEIGHT);
     Svg.describe(
         svg,
@@ -43,7 +49,8 @@ final class LevelChart {
       Svg.text(svg, LEFT - 6, y(litres) + 4, "end", Words.oneDecimal(litres).replace(".0", ""));
     }
     Svg.text(svg, LEFT - 30, 12, "small", "litres");
-    band();
+    band(tank, "band");
+    before.ifPresent(b -> band(b, "before"));
     line();
     double least = y(tank.tank().leastL());
     svg.empty("line", "x1", LEFT, "y1", least, "x2", RIGHT, "y2", least, "class", "least");
@@ -52,16 +59,16 @@ final class LevelChart {
     return svg.closeLine();
   }
 
-  private void band() {
-    StringBuilder up = new StringBuilder(WaterWords.of("M%.1f %.1f", x(0), y(tank.startL())));
-    List<TankForecast.Day> days = tank.days();
+  private void band(TankForecast told, String style) {
+    StringBuilder up = new StringBuilder(WaterWords.of("M%.1f %.1f", x(0), y(told.startL())));
+    List<TankForecast.Day> days = told.days();
     for (int i = 0; i < days.size(); i++) {
       up.append(WaterWords.of(" L%.1f %.1f", x(i + 1), y(days.get(i).highL())));
     }
     for (int i = days.size() - 1; i >= 0; i--) {
       up.append(WaterWords.of(" L%.1f %.1f", x(i + 1), y(days.get(i).lowL())));
     }
-    svg.empty("path", "d", up + " Z", "class", "band");
+    svg.empty("path", "d", up + " Z", "class", style);
   }
 
   private void line() {

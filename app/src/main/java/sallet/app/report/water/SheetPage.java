@@ -1,6 +1,7 @@
 package sallet.app.report.water;
 
 import java.util.List;
+import java.util.Optional;
 import sallet.app.report.Markup;
 import sallet.app.report.PageFrame;
 import sallet.app.report.Words;
@@ -16,6 +17,7 @@ final class SheetPage {
       .pump-on { fill: var(--c3); stroke: var(--ink); stroke-width: 1.2; }
       .band { fill: var(--c3); fill-opacity: .25; }
       .level { fill: none; stroke: var(--c3); stroke-width: 2.5; }
+      .before { fill: none; stroke: var(--quiet); stroke-width: 1.5; stroke-dasharray: 2 4; }
       .least { stroke: var(--warn); stroke-width: 2; stroke-dasharray: 6 4; }
       .verdict { font-size: 1.25rem; font-weight: 600; max-width: 44rem; }
       .times { columns: 8rem; max-width: 46rem; list-style: none; padding: 0; font-variant-numeric: tabular-nums; }
@@ -59,11 +61,14 @@ final class SheetPage {
     }
   }
 
-  void level(TankForecast tank) {
-    page.open("div", "class", "scroll", "tabindex", "0").add(LevelChart.svg(tank)).closeLine();
+  void level(TankForecast tank, Optional<TankForecast> before) {
+    page.open("div", "class", "scroll", "tabindex", "0")
+        .add(LevelChart.svg(tank, before))
+        .closeLine();
     page.element(
         "p",
-        "Line: the middle of the forecast. Band: holds it 8 times in 10. Dashed: below it a flood is no longer whole.",
+        "Line: the middle of the forecast. Band: holds it 8 times in 10. Dashed: below it a flood is no longer whole."
+            + (before.isPresent() ? " Dotted: the band before your readings." : ""),
         "class",
         "quiet");
     page.open("details").element("summary", "The same as a table");

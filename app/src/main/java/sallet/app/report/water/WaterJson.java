@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import sallet.app.report.Steps;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.home.Learned;
 import sallet.water.home.WaterSheet;
@@ -19,7 +20,8 @@ public final class WaterJson {
   private WaterJson() {}
 
   /** The JSON text, indented. */
-  public static String of(WaterSheet sheet) {
+  public static String of(WaterReport report) {
+    WaterSheet sheet = report.sheet();
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("day", sheet.day().toString());
     root.put("verdict", WaterWords.verdict(sheet));
@@ -27,6 +29,7 @@ public final class WaterJson {
     root.set("timer", timer(sheet.floods().schedule()));
     root.set("flood", flood(sheet.floods()));
     root.set("reservoir", tank(sheet.tank()));
+    sheet.untaught().ifPresent(before -> root.set("reservoirBefore", tank(before)));
     ObjectNode refill = root.putObject("refill");
     refill.put("by", sheet.topUp().by().toString());
     refill.put("beyondForecast", sheet.topUp().beyond());
@@ -50,6 +53,13 @@ public final class WaterJson {
     texts(root, "notes", sheet.notes());
     texts(root, "how", WaterWords.how());
     texts(root, "cautions", sheet.cautions().stream().map(c -> c.text()).toList());
+    report
+        .explained()
+        .ifPresent(
+            told ->
+                root.putObject("explained")
+                    .put("path", told.path())
+                    .set("steps", Steps.json(told.steps())));
     return root.toPrettyString() + "\n";
   }
 

@@ -25,7 +25,8 @@ public final class WaterPage {
         WaterWords.verdict(water));
     timer(water);
     sheet.section("reservoir", "Reservoir if nobody tops up");
-    sheet.level(water.tank());
+    sheet.level(water.tank(), water.untaught());
+    WaterWords.before(water).ifPresent(line -> sheet.page.element("p", line));
     sheet.page.element("p", WaterWords.reservoir(water));
     sheet.page.element("p", WaterWords.refill(water));
     sheet.page.closeLine();

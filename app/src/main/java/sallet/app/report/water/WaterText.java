@@ -1,6 +1,7 @@
 package sallet.app.report.water;
 
 import java.util.List;
+import sallet.app.report.Steps;
 import sallet.app.report.Words;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.home.WaterSheet;
@@ -15,9 +16,12 @@ public final class WaterText {
 
   private WaterText() {}
 
-  /** The text. */
-  public static String of(WaterSheet sheet) {
-    return new WaterText().sheet(sheet);
+  /** The sheet, or how the number asked for comes about. */
+  public static String of(WaterReport report) {
+    return report
+        .explained()
+        .map(told -> told.path() + "\n\n" + Steps.text(told.steps()))
+        .orElseGet(() -> new WaterText().sheet(report.sheet()));
   }
 
   private String sheet(WaterSheet sheet) {
@@ -60,6 +64,7 @@ public final class WaterText {
       }
     }
     out.wrap("", WaterWords.reservoir(sheet));
+    WaterWords.before(sheet).ifPresent(line -> out.wrap("", line));
     out.wrap("", WaterWords.refill(sheet));
   }
 

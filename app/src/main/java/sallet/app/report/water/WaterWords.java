@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import sallet.app.report.Words;
 import sallet.water.flood.FloodSchedule;
@@ -144,6 +145,24 @@ final class WaterWords {
                 ? " (before any reading: 0.5 to 1.0)"
                 : of(" (± %.2f, from your readings)", learned.uptake().sd())));
     return lines;
+  }
+
+  /** How long the water was thought to last before the readings; empty when they taught nothing. */
+  static Optional<String> before(WaterSheet sheet) {
+    return sheet
+        .untaught()
+        .map(
+            before ->
+                of(
+                    "Before your readings the same water was thought to last %s; with them it lasts %s. After a week %.0f L (%.0f to %.0f) were expected, now %.0f L (%.0f to %.0f).",
+                    lasts(before),
+                    lasts(sheet.tank()),
+                    before.days().get(6).levelL(),
+                    before.days().get(6).lowL(),
+                    before.days().get(6).highL(),
+                    sheet.tank().days().get(6).levelL(),
+                    sheet.tank().days().get(6).lowL(),
+                    sheet.tank().days().get(6).highL()));
   }
 
   /** Solution, oxygen and renewal. */

@@ -1,0 +1,5 @@
+/** Checks of this package. */
+@NullMarked
+package sallet.water.transpiration;
+
+import org.jspecify.annotations.NullMarked;
