@@ -19,7 +19,7 @@ public final class ReadAir {
   /** Hours whose readings speak for the time without any: a week. Judgement. */
   private static final double WEEK_HOURS = 7 * 24;
 
-  /** Air of a room is never quite dry. */
+  /** Air of a room is never quite dry: least share of saturation. Judgement. */
   private static final double LEAST_SHARE = 0.01;
 
   private final LocalDate from;

@@ -17,7 +17,7 @@ final class PotRows {
   /** Days from weighing a pot dry to weighing it wet, while nothing stands in it. Judgement. */
   private static final int DRY_DAYS = 7;
 
-  /** Longest time from a flood to the weighing before the next, h. */
+  /** Longest time from a flood to the weighing before the next, h. Judgement. */
   private static final double LONGEST_HOURS = 72;
 
   private static final double MINUTES_PER_HOUR = 60;
@@ -83,7 +83,9 @@ final class PotRows {
     double nowG = row.value().orElseThrow();
     if (nowG > wetG) {
       contradict(row, "pot %s weighs more (%s g) than after the flood (%s g)", pot, nowG, wetG);
-    } else if (!(hours > 0 && hours <= LONGEST_HOURS)) {
+    } else if (hours <= 0) {
+      remark(row, "pot %s was weighed wet at the same time or later; put the times right", pot);
+    } else if (hours > LONGEST_HOURS) {
       remark(row, "pot %s was weighed wet more than three days ago; weigh it wet again", pot);
     } else {
       weighings.add(

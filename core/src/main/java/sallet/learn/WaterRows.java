@@ -24,7 +24,7 @@ import sallet.journal.Where;
  * @param remarks what the grower should know of single rows
  */
 public record WaterRows(Watering watering, List<Remark> remarks) {
-  /** Share of a full reservoir by which a ruler may err. */
+  /** Levels up to so many times a full reservoir are believed: a ruler may err. Judgement. */
   private static final double RULER = 1.02;
 
   /** Days for which the last temperature of the solution speaks. Judgement. */

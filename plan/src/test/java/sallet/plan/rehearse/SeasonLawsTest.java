@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -15,7 +16,10 @@ import sallet.journal.Entry;
 import sallet.journal.Event;
 import sallet.learn.GrowingPlaces;
 import sallet.learn.Standing;
+import sallet.plan.Effort;
+import sallet.plan.Season;
 import sallet.plan.TaskCalendar;
+import sallet.plan.linear.LinearSolver;
 
 class SeasonLawsTest {
   private static final Household HOUSEHOLD = SmallBench.of(240);
@@ -106,6 +110,35 @@ class SeasonLawsTest {
                                   g -> g.pots().forEach(p -> assertThat(pots.add(p)).isTrue())));
               assertThat(pots).isNotEmpty();
             });
+  }
+
+  @Test
+  void theNotebookOfAGrowerWhoPlansKnowsEveryPot() {
+    TaskCalendar back =
+        new TaskCalendar(HOUSEHOLD.eaters(), HOUSEHOLD.absences(), SmallBench.START, 24);
+    Scene scene = Scene.of(HOUSEHOLD, Catalogue.builtIn(), back, Hidden.USUAL);
+    GrowingPlaces places = GrowingPlaces.of(HOUSEHOLD, SmallBench.START, back.days());
+    Weekly weekly =
+        new Weekly(
+            Season.of(HOUSEHOLD, SmallBench.START, back.days() + 13 * 7),
+            places,
+            12,
+            OptionalDouble.empty(),
+            Effort.LEAST,
+            LinearSolver.NATIVE);
+    for (int seed = 0; seed < 2; seed++) {
+      World world = new World(scene, seed);
+      play(world, new PlanAgain(weekly));
+      Standing standing =
+          Standing.of(world.notebook().journal(), Catalogue.builtIn(), places, world.today());
+      List<String> believed =
+          standing.batches().stream()
+              .flatMap(b -> b.groups().stream().flatMap(g -> g.pots().stream()))
+              .toList();
+      List<String> inTruth = world.at(Plant.Stage.BENCH).stream().map(Plant::pot).toList();
+      assertThat(believed).as("seed %d", seed).containsExactlyInAnyOrderElementsOf(inTruth);
+      assertThat(believed).isNotEmpty();
+    }
   }
 
   @Test
