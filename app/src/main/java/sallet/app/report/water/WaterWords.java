@@ -82,12 +82,13 @@ final class WaterWords {
   /** The flood in numbers. */
   static String flood(WaterSheet.Floods f) {
     return of(
-        "A flood %.0f cm deep borrows %.1f L; the tray fills in %.0f min%s and drains in about %.0f min. The pump uses %.2f kWh a day.",
+        "A flood %.0f cm deep borrows %.1f L; the tray fills in %.0f min%s and drains in about %.0f min.%s The pump uses %.2f kWh a day.",
         100 * f.depthM(),
         f.volumeL(),
         Math.ceil(f.fillMinutes()),
-        f.fillMeasured() ? " by your watch" : " as reckoned; time it once and write pump.fillTime",
+        f.fillMeasured() ? " by your watch" : " as reckoned",
         Math.ceil(f.drainMinutes()),
+        f.fillMeasured() ? "" : " Time the filling once and write it to pump.fillTime.",
         f.pumpKwhPerDay());
   }
 
