@@ -1,6 +1,7 @@
 package sallet.learn;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,8 +44,13 @@ final class GrowthLearning {
   /** Logarithm of the usual factor. */
   static final double USUAL = Math.log(Spread.PRIOR.vigour());
 
-  /** A reading further than so many deviations of plant and scale is left out, and told. */
-  private static final double UNBELIEVABLE = 3;
+  /** A reading further than so many deviations of plant and scale is doubted. Judgement. */
+  private static final double DOUBTED = 3;
+
+  /**
+   * Further than so many it is never believed: grams for kilograms, a digit too many. Judgement.
+   */
+  private static final double IMPOSSIBLE = 6;
 
   private static final int ROUNDS = 10;
   private static final double STEP = 0.02;
@@ -77,11 +83,17 @@ final class GrowthLearning {
   }
 
   GrowthLearning(List<FollowedBatch> followed) {
-    followed.stream()
-        .flatMap(batch -> batch.story().readings().stream().map(one -> new Read(batch, one)))
-        .filter(this::believable)
-        .toList()
-        .forEach(this::add);
+    List<Read> all =
+        followed.stream()
+            .flatMap(batch -> batch.story().readings().stream().map(one -> new Read(batch, one)))
+            .toList();
+    List<Read> doubted = all.stream().filter(read -> !within(read, DOUBTED)).toList();
+    List<Read> out =
+        doubted.stream()
+            .filter(read -> !within(read, IMPOSSIBLE) || !confirmed(read, doubted))
+            .toList();
+    out.forEach(read -> remarks.add(leftOut(read)));
+    all.stream().filter(read -> !out.contains(read)).forEach(this::add);
     settle();
     List<Read> larger = followed.stream().flatMap(this::largerThanThought).toList();
     if (!larger.isEmpty()) {
@@ -179,29 +191,41 @@ final class GrowthLearning {
         .orElseThrow();
   }
 
-  /** Whether a reading agrees with what was thought beforehand; else it is told. */
-  private boolean believable(Read read) {
-    double far = UNBELIEVABLE * Math.sqrt(prior() + PLANT_SPREAD * PLANT_SPREAD);
-    double noise = Math.exp(UNBELIEVABLE * read.reading().kind().sd());
-    double most = value(read, far, 0) * noise;
-    double least = value(read, -far, 0) / noise;
-    if (read.reading().value() >= least && read.reading().value() <= most) {
-      return true;
-    }
+  /** Whether a reading lies within so many deviations of what was thought beforehand. */
+  private boolean within(Read read, double deviations) {
+    double far = deviations * Math.sqrt(prior() + PLANT_SPREAD * PLANT_SPREAD);
+    double noise = Math.exp(deviations * read.reading().kind().sd());
+    return read.reading().value() >= value(read, -far, 0) / noise
+        && read.reading().value() <= value(read, far, 0) * noise;
+  }
+
+  /** Whether another plant of the same crop is doubted for being as much larger or smaller. */
+  private boolean confirmed(Read read, List<Read> doubted) {
+    return doubted.stream()
+        .anyMatch(
+            other ->
+                other.batch().story().crop().equals(read.batch().story().crop())
+                    && large(other) == large(read)
+                    && Collections.disjoint(other.reading().plants(), read.reading().plants()));
+  }
+
+  private boolean large(Read read) {
+    return read.reading().value() > value(read, 0, 0);
+  }
+
+  private Remark leftOut(Read read) {
     String unit = read.reading().kind() == Kind.MEASURED ? "cm" : "g";
-    remarks.add(
-        new Remark(
-            read.reading().line(),
-            false,
-            "%.3g %s is %s than a plant of %s can be here (about %.3g %s); the row is left out"
-                .formatted(
-                    read.reading().value(),
-                    unit,
-                    read.reading().value() > most ? "more" : "less",
-                    read.batch().story().name(),
-                    value(read, 0, 0),
-                    unit)));
-    return false;
+    return new Remark(
+        read.reading().line(),
+        false,
+        "%.3g %s is %s than a plant of %s can be here (about %.3g %s); the row is left out"
+            .formatted(
+                read.reading().value(),
+                unit,
+                large(read) ? "more" : "less",
+                read.batch().story().name(),
+                value(read, 0, 0),
+                unit));
   }
 
   private static double prior() {

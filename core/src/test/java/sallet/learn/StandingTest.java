@@ -219,6 +219,30 @@ class StandingTest {
     assertThat(standing.learned().growthOf(MIZUNA).readings()).isZero();
   }
 
+  /** One plant far off is a slip of the pen; two plants of a crop far off alike are a fast crop. */
+  @Test
+  void aWeightBeyondBeliefIsBelievedOnceAnotherPlantConfirmsIt() {
+    double alone = life("A1", 3.5 * Spread.PRIOR.vigour(), 45).freshG(45 - UP + 1);
+    double other = life("B1", 3.5 * Spread.PRIOR.vigour(), 45).freshG(45 - UP + 1);
+    Rows rows = batch().grams(45, Event.WEIGH, A, "A1", alone);
+    assertThat(standing(rows.journal(), 45).learned().growthOf(MIZUNA).readings()).isZero();
+    rows = rows.grams(45, Event.WEIGH, A, "A1", alone);
+    assertThat(standing(rows.journal(), 45).remarks()).as("the same plant twice").hasSize(2);
+    Standing confirmed = standing(rows.grams(45, Event.WEIGH, A, "B1", other).journal(), 45);
+    assertThat(confirmed.remarks()).isEmpty();
+    assertThat(confirmed.learned().growthOf(MIZUNA).readings()).isEqualTo(3);
+    assertThat(confirmed.learned().growthOf(MIZUNA).median())
+        .isGreaterThan(1.5 * Spread.PRIOR.vigour());
+    Rows small = batch().grams(45, Event.WEIGH, A, "A1", alone).grams(45, Event.WEIGH, A, "B1", 0.1);
+    assertThat(standing(small.journal(), 45).remarks()).as("one large, one small").hasSize(2);
+  }
+
+  @Test
+  void noNumberOfPlantsConfirmsAWeightThatCannotBe() {
+    Rows rows = batch().grams(45, Event.WEIGH, A, "A1", 5000).grams(45, Event.WEIGH, A, "B1", 5000);
+    assertThat(standing(rows.journal(), 45).remarks()).hasSize(2);
+  }
+
   @Test
   void cellsThatGaveAPlantAreCounted() {
     LearnedShare share = standing(batch().journal(), 30).learned().seedOf(MIZUNA);
