@@ -22,8 +22,8 @@ final class Weights {
   /** A gram eaten a week after it was picked. */
   static final double CARRIED = 0.05;
 
-  /** A seed sown. */
-  static final double SEED = 5;
+  /** A seed sown, with its cell, its medium and the care of it. Found by playing seasons. */
+  static final double SEED = 15;
 
   /** A plant sown more or fewer than the last plan promised for the coming two weeks. */
   static final double CHANGE = 10;

@@ -44,7 +44,7 @@ class WeightsTest {
 
   /** Three rocket plants share a pot and seven of ten seeds come to something: 30/7 seeds. */
   @Test
-  void aSeedCostsHalfAGram() {
-    assertThat(Weights.seeds(rule("salad rocket"))).isEqualTo(5 * 30 / 7.0);
+  void aSeedCostsOneAndAHalfGrams() {
+    assertThat(Weights.seeds(rule("salad rocket"))).isEqualTo(15 * 30 / 7.0);
   }
 }

@@ -20,7 +20,7 @@ final class ObjectiveCheck implements Check {
   private static final double WASTE = 2;
   private static final double ONE_KIND = 3;
   private static final double CARRIED = 0.05;
-  private static final double SEED = 5;
+  private static final double SEED = 15;
   private static final double CHANGE = 10;
 
   /** A change when nothing was recorded since the last plan. */

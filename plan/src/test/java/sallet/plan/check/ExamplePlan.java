@@ -110,7 +110,7 @@ final class ExamplePlan {
    */
   private static Objective objective() {
     return new Objective(
-        2796.379945585,
+        2903.522802728,
         Double.NaN,
         143.5,
         454.654258507,

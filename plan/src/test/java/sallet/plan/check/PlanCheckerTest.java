@@ -595,7 +595,7 @@ class PlanCheckerTest {
 
   /** A plan that says it costs grams missing, grams wasted and seeds. */
   private static SowingPlan costing(SowingPlan plan, double shortG, double wasteG, double seeds) {
-    double points = 10 * shortG + 2 * wasteG + 5 * seeds;
+    double points = 10 * shortG + 2 * wasteG + 15 * seeds;
     return with(
         plan, "objective", new Objective(points, Double.NaN, shortG, wasteG, 0, 0, seeds, 0));
   }

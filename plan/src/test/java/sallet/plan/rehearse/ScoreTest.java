@@ -29,6 +29,6 @@ class ScoreTest {
     assertThat(score.waste()).isEqualTo(20 / 299.0);
     assertThat(score.seedsAWeek()).isEqualTo(3);
     assertThat(score.touchedAWeek()).isEqualTo(2);
-    assertThat(score.points()).isEqualTo((10 * 21 + 2 * 20 + 5 * 12) / 4.0);
+    assertThat(score.points()).isEqualTo((10 * 21 + 2 * 20 + 15 * 12) / 4.0);
   }
 }
