@@ -12,7 +12,7 @@ import sallet.plan.linear.LinearSolver;
 /**
  * A small sowing plan of fixed yields, as a check file states it: whole units of patterns that each
  * take places for some days and give grams on some days. Solved by the same linear programmes as
- * the sowing plan, and by branch and bound (Land and Doig 1960) for whole units.
+ * the sowing plan, and by branch and bound for whole units.
  *
  * <pre>
  * x p         units of a pattern, whole, 0 to its most
@@ -29,12 +29,14 @@ final class FixedPatterns implements AutoCloseable {
   private static final double FREE = LinearProgramme.FREE;
   private static final double WHOLE = 1e-6;
 
+  /** Costs are whole numbers. */
+  private static final double COST_STEP = 1;
+
   private final JsonNode file;
   private final LinearProgramme programme;
   private final List<Integer> units = new ArrayList<>();
-  private final List<Integer> atLeast = new ArrayList<>();
-  private final List<Integer> atMost = new ArrayList<>();
-  private double best = Double.POSITIVE_INFINITY;
+  private final List<Integer> most = new ArrayList<>();
+  private final BranchAndBound wholeUnits;
 
   FixedPatterns(JsonNode file, LinearSolver solver) {
     this.file = file;
@@ -47,19 +49,14 @@ final class FixedPatterns implements AutoCloseable {
     addSowDays();
     file.path("startingBatches").forEach(this::addBatch);
     addServings();
+    wholeUnits = new BranchAndBound(programme, units, most, COST_STEP);
   }
 
   private void addUnits(JsonNode pattern) {
     boolean sown = !pattern.path("sowDay").isNull();
     double cost = sown ? weight("perSownPlant") * pattern.path("plantsPerUnit").asInt() : 0;
-    int column = programme.column(cost);
-    int low = programme.row(0, FREE);
-    programme.set(low, column, 1);
-    int high = programme.row(-pattern.path("maxUnits").asInt(), FREE);
-    programme.set(high, column, -1);
-    units.add(column);
-    atLeast.add(low);
-    atMost.add(high);
+    units.add(programme.column(cost));
+    most.add(pattern.path("maxUnits").asInt());
   }
 
   private double weight(String name) {
@@ -175,67 +172,12 @@ final class FixedPatterns implements AutoCloseable {
 
   /** The least cost with fractions of units. */
   double bound() {
-    if (!programme.solve(LinearProgramme.Change.COLUMNS)) {
-      throw new IllegalStateException("the programme has no minimum");
-    }
-    return programme.objective();
+    return wholeUnits.bound();
   }
 
   /** The least cost with whole units. */
   double optimum() {
-    best = Double.POSITIVE_INFINITY;
-    branch(LinearProgramme.Change.COLUMNS);
-    return best;
-  }
-
-  /** Costs are whole numbers, so a branch must promise one point less than the best found. */
-  private void branch(LinearProgramme.Change change) {
-    if (!programme.solve(change) || programme.objective() > best - 1 + WHOLE) {
-      return;
-    }
-    int split = mostDivided();
-    if (split < 0) {
-      best = Math.rint(programme.objective());
-      return;
-    }
-    double value = programme.value(units.get(split));
-    boolean upFirst = value - Math.floor(value) > 0.5;
-    half(split, value, upFirst);
-    half(split, value, !upFirst);
-  }
-
-  private void half(int unit, double value, boolean up) {
-    int row = (up ? atLeast : atMost).get(unit);
-    double tighter = up ? Math.ceil(value) : -Math.floor(value);
-    double looser = lowest.getOrDefault(row, up ? 0.0 : -(double) most(unit));
-    move(row, tighter);
-    branch(LinearProgramme.Change.BOUNDS);
-    move(row, looser);
-  }
-
-  private final Map<Integer, Double> lowest = new HashMap<>();
-
-  private void move(int row, double bound) {
-    lowest.put(row, bound);
-    programme.lowest(row, bound);
-  }
-
-  private int most(int unit) {
-    return pattern(unit).path("maxUnits").asInt();
-  }
-
-  private int mostDivided() {
-    int split = -1;
-    double most = WHOLE;
-    for (int p = 0; p < units.size(); p++) {
-      double value = programme.value(units.get(p));
-      double off = Math.abs(value - Math.rint(value));
-      if (off > most) {
-        most = off;
-        split = p;
-      }
-    }
-    return split;
+    return Math.rint(wholeUnits.optimum());
   }
 
   @Override

@@ -26,7 +26,30 @@ import sallet.household.Window;
 
 /** Households for tests: one ordinary bench that tests change a part of. */
 final class Households {
+  private static final List<String> COMMON =
+      List.of(
+          "loose-leaf lettuce, green",
+          "butterhead lettuce",
+          "mizuna",
+          "Swiss chard",
+          "pak choi",
+          "salad rocket",
+          "loose-leaf lettuce, red",
+          "kale (leaf)",
+          "cos (romaine) lettuce",
+          "basil");
+
   private Households() {}
+
+  /** The bench that is timed: so many crops, an absence of twelve days with two bowls away. */
+  static Household benchmark(double bowlGrams, int crops) {
+    return bench(
+        bowlGrams,
+        COMMON.subList(0, crops),
+        List.of(new Absence(START.plusDays(103), START.plusDays(114), 2)),
+        0.15,
+        60);
+  }
 
   /** Eighteen pots under a lamp behind a north window in the south of New Zealand. */
   static Household bench(double bowlGrams, List<String> crops, List<Absence> absences) {

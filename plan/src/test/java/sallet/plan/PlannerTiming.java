@@ -1,10 +1,8 @@
 package sallet.plan;
 
 import java.time.Duration;
-import java.util.List;
 import java.util.Locale;
 import sallet.crop.Catalogue;
-import sallet.household.Absence;
 import sallet.plan.linear.LinearSolver;
 
 /**
@@ -12,19 +10,6 @@ import sallet.plan.linear.LinearSolver;
  * solver.
  */
 final class PlannerTiming {
-  private static final List<String> CROPS =
-      List.of(
-          "loose-leaf lettuce, green",
-          "butterhead lettuce",
-          "mizuna",
-          "Swiss chard",
-          "pak choi",
-          "salad rocket",
-          "loose-leaf lettuce, red",
-          "kale (leaf)",
-          "cos (romaine) lettuce",
-          "basil");
-
   private PlannerTiming() {}
 
   public static void main(String[] args) {
@@ -35,14 +20,7 @@ final class PlannerTiming {
     SowingPlan plan =
         Planner.plan(
             new Planner.Request(
-                Households.bench(
-                    grams,
-                    CROPS.subList(0, crops),
-                    List.of(
-                        new Absence(
-                            Households.START.plusDays(103), Households.START.plusDays(114), 2)),
-                    0.15,
-                    60),
+                Households.benchmark(grams, crops),
                 Catalogue.builtIn(),
                 Households.START,
                 weeks,
