@@ -65,7 +65,7 @@ class WaterRowsTest {
     row(0, "", Event.TOP_UP, "reservoir", 2);
     row(0, "", Event.EC, "top-up", 0.8);
     row(5, "", Event.EC, "tap", 0.4);
-    assertThat(read().watering().levels()).containsExactly(level(0, 50, 1.5, 8, 0.8));
+    assertThat(read().watering().readings().levels()).containsExactly(level(0, 50, 1.5, 8, 0.8));
     assertThat(read().remarks()).isEmpty();
   }
 
@@ -75,7 +75,7 @@ class WaterRowsTest {
     row(0, "", Event.TOP_UP, "", 8);
     row(0, "", Event.LEVEL, "", 58);
     row(0, "", Event.EC, "", 1.2);
-    assertThat(read().watering().levels())
+    assertThat(read().watering().readings().levels())
         .containsExactly(new Level(DAY, OptionalDouble.of(50), NONE, 8, 0, false));
     assertThat(read().remarks()).singleElement().matches(r -> r.line() == 4 && !r.contradiction());
   }
@@ -86,7 +86,7 @@ class WaterRowsTest {
     row(0, "", Event.EC, "", 2.1);
     row(0, "", Event.RENEW, "", 55);
     row(0, "", Event.EC, "", 1.4);
-    assertThat(read().watering().levels())
+    assertThat(read().watering().readings().levels())
         .containsExactly(
             new Level(DAY, OptionalDouble.of(30), OptionalDouble.of(2.1), 55, 1.4, true));
   }
@@ -98,7 +98,7 @@ class WaterRowsTest {
     row(1, "", Event.POT_WET, "P1", 1030);
     row(4, "07:00", Event.POT_WET, "P1", 1040);
     row(4, "14:30", Event.POT_MASS, "P1", 970);
-    assertThat(read().watering().weighings())
+    assertThat(read().watering().readings().weighings())
         .containsExactly(
             new Watering.Weighing("P1", OptionalDouble.of(190), 1030, NONE, 1, Optional.empty()),
             new Watering.Weighing(
@@ -118,7 +118,7 @@ class WaterRowsTest {
     row(1, "15:00", Event.POT_MASS, "P1", 900);
     row(2, "08:00", Event.POT_WET, "P1", 1000);
     row(9, "08:00", Event.POT_MASS, "P1", 700);
-    assertThat(read().watering().weighings()).isEmpty();
+    assertThat(read().watering().readings().weighings()).isEmpty();
     assertThat(read().remarks()).extracting(Remark::line).containsExactly(2, 4, 6);
     assertThat(read().remarks()).noneMatch(Remark::contradiction);
   }
@@ -145,7 +145,7 @@ class WaterRowsTest {
     row(0, "07:30", Event.HUMIDITY, "bench", 61);
     row(0, "", Event.HUMIDITY, "", 55);
     row(0, "", Event.AIR_TEMPERATURE, "outside", -3);
-    assertThat(read().watering().airReadings())
+    assertThat(read().watering().readings().air())
         .containsExactly(
             new AirReading(DAY, LocalTime.of(7, 30), OptionalDouble.of(18), OptionalDouble.of(61)),
             new AirReading(DAY, LocalTime.NOON, NONE, OptionalDouble.of(55)));

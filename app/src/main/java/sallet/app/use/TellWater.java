@@ -135,11 +135,12 @@ public final class TellWater {
             .map(stock -> WaterRows.of(household, stock.journal(), wish.today()).watering())
             .orElse(household.watering());
     List<Watering.Level> within =
-        told.levels().stream().filter(l -> knownOn(l.date(), wish)).toList();
-    if (within.size() < told.levels().size()) {
+        told.readings().levels().stream().filter(l -> knownOn(l.date(), wish)).toList();
+    if (within.size() < told.readings().levels().size()) {
       progress.accept(
           "Left out %d readings of the reservoir before %s or after %s"
-              .formatted(told.levels().size() - within.size(), wish.since(), wish.today()));
+              .formatted(
+                  told.readings().levels().size() - within.size(), wish.since(), wish.today()));
     }
     List<String> others = wish.stock().map(s -> s.standing().otherPots()).orElse(List.of());
     if (!others.isEmpty()) {
@@ -161,22 +162,21 @@ public final class TellWater {
     int weeks =
         (int) Math.min(MOST_WEEKS, (until.toEpochDay() - from.toEpochDay()) / 7 + WEEKS_BEYOND);
     SowingPlan plan =
-        MakePlan.of(
-                household,
-                catalogue,
-                new MakePlan.Wish(
-                    from,
-                    weeks,
-                    Optional.empty(),
-                    wish.seconds(),
-                    wish.dives(),
-                    LinearSolver.NATIVE,
-                    false),
-                wish.stock(),
-                wish.last(),
-                progress,
-                cancelled)
-            .plan();
+        MakePlan.sowings(
+            household,
+            catalogue,
+            new MakePlan.Wish(
+                from,
+                weeks,
+                Optional.empty(),
+                wish.seconds(),
+                wish.dives(),
+                LinearSolver.NATIVE,
+                false),
+            wish.stock(),
+            wish.last(),
+            progress,
+            cancelled);
     Standing standing =
         wish.stock()
             .map(MakePlan.Stock::standing)

@@ -162,7 +162,7 @@ class WaterCallTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "pump: {head: 0.6 m}|pump.head: a pump that lifts water 0.6 m at the most cannot fill a tray",
+        "pump: {head: 0.6 m}|pump: a pump that lifts water 0.6 m at the most cannot fill a tray",
         "pump: {head: 5 cm}|pump.head",
         "timer: {step: 7 min}|timer.step (line 8): segments of 7 min do not make up a day",
         "timer: {kind: sundial}|timer.kind",

@@ -1,7 +1,6 @@
 package sallet.water.absence;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import sallet.light.RoomLight;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.flood.PotDay;
 import sallet.water.home.BenchDays;
+import sallet.water.home.BenchFloods;
 import sallet.water.home.HomeBench;
 import sallet.water.home.HomeWater;
 import sallet.water.home.Learned;
@@ -42,8 +42,9 @@ final class Watcher {
     BenchDays bdays = BenchDays.of(scene.household(), at, scene.plants());
     double safe = learned.factor().quantile(HomeWater.SAFE);
     HourlyUse first = bdays.use(bench.around(FIRST_GUESS_FLOODS));
-    FloodSchedule schedule = bench.schedule(first, safe, 0, days);
+    FloodSchedule schedule = new BenchFloods(bench, first, safe, 0, days).schedule();
     HourlyUse use = bdays.use(bench.around(schedule.floodsPerDay()));
+    BenchFloods floods = new BenchFloods(bench, use, safe, 0, days);
     TankForecast tank = tank(bench, scene, use);
     double median = tank.usedL(days - 1);
     Demand demand = Demand.of(median, learned.factor().logSd());
@@ -54,8 +55,8 @@ final class Watcher {
         demand.lasts(usable),
         returnMsCm(scene, median),
         returnMsCm(scene, demand.litresFor(Outlook.SAFE)),
-        atRisk(bench, use, bdays.cover(), schedule, safe),
-        mostFragileHours(bench, use, bdays.cover(), safe),
+        atRisk(floods, bdays.cover(), schedule),
+        mostFragileHours(floods, bdays.cover()),
         schedule,
         tank);
   }
@@ -103,17 +104,16 @@ final class Watcher {
         .returnMsCm(scene.msCm());
   }
 
-  private List<String> atRisk(
-      HomeBench bench, HourlyUse use, LeafCover cover, FloodSchedule schedule, double safe) {
-    List<String> risky = new ArrayList<>();
-    for (int pot = 0; pot < bench.size(); pot++) {
-      if (stands(cover, pot)
-          && (schedule.unserved().contains(bench.name(pot))
-              || !outlivesMissedFlood(day(bench, use, pot, safe), schedule))) {
-        risky.add(bench.name(pot));
-      }
-    }
-    return risky;
+  private List<String> atRisk(BenchFloods floods, LeafCover cover, FloodSchedule schedule) {
+    HomeBench bench = floods.bench();
+    return IntStream.range(0, bench.size())
+        .filter(pot -> stands(cover, pot))
+        .filter(
+            pot ->
+                schedule.unserved().contains(bench.name(pot))
+                    || !outlivesMissedFlood(floods.untilWilting(pot), schedule))
+        .mapToObj(bench::name)
+        .toList();
   }
 
   private static boolean outlivesMissedFlood(PotDay pot, FloodSchedule schedule) {
@@ -124,17 +124,12 @@ final class Watcher {
         .allMatch(start -> pot.lastsMinutes(start) >= schedule.minutesToNextButOne(start));
   }
 
-  private double mostFragileHours(HomeBench bench, HourlyUse use, LeafCover cover, double safe) {
-    return IntStream.range(0, bench.size())
+  private double mostFragileHours(BenchFloods floods, LeafCover cover) {
+    return IntStream.range(0, floods.bench().size())
         .filter(pot -> stands(cover, pot))
-        .mapToDouble(pot -> day(bench, use, pot, safe).shortestMinutes() / 60)
+        .mapToDouble(pot -> floods.untilWilting(pot).shortestMinutes() / 60)
         .min()
         .orElse(Double.POSITIVE_INFINITY);
-  }
-
-  private PotDay day(HomeBench bench, HourlyUse use, int pot, double safe) {
-    double lasting = bench.water(pot).lastingMl();
-    return bench.potDay(use, pot, safe, 0, days, lasting, lasting);
   }
 
   private boolean stands(LeafCover cover, int pot) {

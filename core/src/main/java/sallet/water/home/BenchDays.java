@@ -35,7 +35,7 @@ public record BenchDays(HourlyLight light, HourlyAir air, LeafCover cover) {
         light,
         ReadAir.of(
             HourlyAir.profile(household.room().air(), from, days, day -> lit(light, day)),
-            household.watering().airReadings()),
+            household.watering().readings().air()),
         LeafCover.of(plants, from, light.places(), days));
   }
 

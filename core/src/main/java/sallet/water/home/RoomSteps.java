@@ -55,7 +55,7 @@ final class RoomSteps {
     Room room = bench.household().room();
     double grams = sheet.learned().factor().median() * 1000 * use.dayL(0) / 24;
     double volume = room.widthM() * room.depthM() * room.heightM();
-    double changes = bench.household().watering().airChanges();
+    double changes = bench.household().watering().airing().changesPerHour();
     double most = MoistAir.of(noon.temperatureC(), 100).waterGM3();
     return List.of(
         new Step("water given off", grams, "g/h", "mean of the day", "see reservoir.days[0].useL"),

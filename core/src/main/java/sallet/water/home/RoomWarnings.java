@@ -23,7 +23,8 @@ final class RoomWarnings {
     double peak = factor.median() * use.peakGPerHour(0);
     double mean = factor.median() * 1000 * use.dayL(0) / 24;
     MoistAir noon = air.at(0, 12);
-    double raised = new RoomVapour(volume, household.watering().airChanges()).raisedGM3(mean);
+    double raised =
+        new RoomVapour(volume, household.watering().airing().changesPerHour()).raisedGM3(mean);
     double points = 100 * raised / MoistAir.of(noon.temperatureC(), 100).waterGM3();
     Optional<ColdSurface> pane = coldestPane(room);
     return new WaterSheet.RoomMoisture(

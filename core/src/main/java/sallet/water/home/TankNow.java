@@ -24,7 +24,7 @@ public record TankNow(double litres, double msCm) {
       HomeBench bench, List<StandingPlant> plants, LocalDate day, Learned learned) {
     Watering watering = bench.household().watering();
     List<Watering.Level> known =
-        watering.levels().stream().filter(l -> !l.date().isAfter(day)).toList();
+        watering.readings().levels().stream().filter(l -> !l.date().isAfter(day)).toList();
     TankNow told = new TankNow(bench.levelL(), watering.tank().ecMsCm());
     if (watering.tank().levelL().isPresent() || known.isEmpty()) {
       return told;

@@ -34,7 +34,7 @@ final class TankSteps {
     String how =
         w.tank().levelL().isPresent()
             ? "reservoir.level"
-            : w.levels().isEmpty()
+            : w.readings().levels().isEmpty()
                 ? "full: no level was read"
                 : "your last reading, what was poured in since, less the learned use since";
     return List.of(new Step("level now", sheet.tank().startL(), "L", how, FILE));

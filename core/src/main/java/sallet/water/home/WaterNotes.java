@@ -146,11 +146,15 @@ final class WaterNotes {
     if (room.humidityPoints() > RoomVapour.LARGEST_SHARE * told) {
       add(
           "The bench gives off up to %.0f g of water an hour, enough to raise a closed room by %.0f points of humidity: yours is aired more than %.1f times an hour, or damper than told; measure humidity at the leaves",
-          room.vapourGPerHour(), room.humidityPoints(), bench.household().watering().airChanges());
+          room.vapourGPerHour(),
+          room.humidityPoints(),
+          bench.household().watering().airing().changesPerHour());
     } else if (room.humidityPoints() >= 5) {
       add(
           "The bench gives off up to %.0f g of water an hour; with %.1f air changes an hour that is about %.0f points of humidity on top of the room's",
-          room.vapourGPerHour(), bench.household().watering().airChanges(), room.humidityPoints());
+          room.vapourGPerHour(),
+          bench.household().watering().airing().changesPerHour(),
+          room.humidityPoints());
     }
     if (room.coolestLeafK() < UNLIKELY_LEAF_K) {
       add(
@@ -170,7 +174,7 @@ final class WaterNotes {
           "What the pots hold comes from a table, and media differ: weigh one filled pot dry and once after a flood (bench.weighings), it takes a minute");
     }
     if (pots.stream().anyMatch(p -> p.medium().startsWith("peat"))
-        && bench.household().watering().weighings().isEmpty()) {
+        && bench.household().watering().readings().weighings().isEmpty()) {
       add(
           "Peat that has dried out takes up about 40 % less from below: keep it moist or water it once from above");
     }

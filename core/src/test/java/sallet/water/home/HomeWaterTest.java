@@ -29,7 +29,7 @@ class HomeWaterTest {
   void aPumpThatCannotLiftIsTold() {
     assertThat(refused(HOME.withWatering(Households.pumped(1000, 0.7, 0.7))))
         .isEqualTo(
-            "pump.head: a pump that lifts water 0.7 m at the most cannot fill a tray 0.7 m above the reservoir's water 0.04 m deep; use a stronger pump or raise the reservoir");
+            "pump: a pump that lifts water 0.7 m at the most cannot fill a tray 0.7 m above the reservoir's water 0.04 m deep; use a stronger pump or raise the reservoir");
   }
 
   @Test
@@ -209,7 +209,10 @@ class HomeWaterTest {
             7.5,
             Optional.of(day),
             Optional.of(LocalTime.of(14, 30)));
-    Household read = HOME.withWatering(Watering.usual().withWeighings(List.of(weighing)));
+    Household read =
+        HOME.withWatering(
+            Watering.usual()
+                .withReadings(new Watering.Readings(List.of(weighing), List.of(), List.of())));
     Learned learned = HomeWater.learned(HomeBench.of(read), plants, Households.DAY);
     // one reading as sure as the prior (0.35 each): the geometric mean of 0.85 and 1.3
     assertThat(learned.factor().median()).isCloseTo(Math.sqrt(0.85 * 1.3), within(1e-6));
