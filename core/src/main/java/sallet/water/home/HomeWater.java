@@ -36,7 +36,7 @@ public final class HomeWater {
   public static final double SAFE = 0.9;
 
   /** Floods a day from which the wet tray is reckoned before a schedule is known. */
-  static final double FIRST_GUESS_FLOODS = 4;
+  public static final double FIRST_GUESS_FLOODS = 4;
 
   private static final double MMHG_PER_KPA = 7.50062;
 

@@ -66,8 +66,8 @@ public record TankNow(double litres, double msCm) {
             Salinity.mixed(strength, before, level.addedMsCm(), level.addedL()));
   }
 
-  /** After half a day's loss. */
-  private TankNow losing(double lossL, Learned learned) {
+  /** After a loss of water, and of the salt that goes with it. */
+  public TankNow losing(double lossL, Learned learned) {
     double left = Math.max(0, litres - lossL);
     return new TankNow(
         left,

@@ -3,13 +3,18 @@ package sallet.water.absence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import sallet.household.Household;
+import sallet.household.Watering;
 import sallet.water.WaterFault;
+import sallet.water.home.HomeWater;
 import sallet.water.home.Households;
+import sallet.water.reservoir.TankForecast;
 import sallet.water.transpiration.StandingPlant;
 
 /** Days away. */
@@ -63,6 +68,46 @@ class LeavingTest {
     }
   }
 
+  /** Until the day of leaving water goes, and comes back on bowl days (6 February is a Saturday). */
+  @Test
+  void theReservoirIsReckonedUntilTheDayOfLeaving() {
+    Household home = Households.of(60, 45);
+    List<StandingPlant> plants = Households.lettuce(home, 8);
+    List<TankForecast.Day> days = HomeWater.sheet(home, Households.DAY, plants).tank().days();
+    Departure soon = Leaving.sheet(home, plants, Households.DAY, FROM, FROM).departure();
+    assertThat(soon.toppedUp()).isEmpty();
+    assertThat(soon.usedL()).hasSize(3);
+    assertThat(soon.levelL()).isCloseTo(days.get(2).levelL(), withinPercentage(1));
+    assertThat(soon.msCm()).isCloseTo(days.get(2).ecMsCm(), withinPercentage(1));
+    LocalDate later = Households.DAY.plusDays(10);
+    Departure topped = Leaving.sheet(home, plants, Households.DAY, later, later).departure();
+    assertThat(topped.toppedUp()).containsExactly(LocalDate.of(2027, 2, 6));
+    double used = days.subList(5, 10).stream().mapToDouble(TankForecast.Day::useL).sum();
+    assertThat(topped.levelL()).isCloseTo(60 - used, withinPercentage(1));
+  }
+
+  /** A level that is only reckoned is trusted less than the same level read on the day itself. */
+  @Test
+  void daysBeforeLeavingMakeTheLevelUnsure() {
+    Household home = Households.of(60, 45);
+    List<StandingPlant> plants = Households.lettuce(home, 8);
+    LocalDate to = FROM.plusDays(6);
+    AwaySheet early = Leaving.sheet(home, plants, Households.DAY, FROM, to);
+    Watering w = home.watering();
+    Household read =
+        home.withWatering(
+            w.withTank(
+                w.tank()
+                    .with(
+                        OptionalDouble.of(early.departure().levelL()), OptionalDouble.empty())));
+    AwaySheet onTheDay = Leaving.sheet(read, plants, FROM, FROM, to);
+    assertThat(onTheDay.asItStands().usableL())
+        .isCloseTo(early.asItStands().usableL(), within(1e-9));
+    assertThat(early.asItStands().lasts()).isLessThan(onTheDay.asItStands().lasts());
+    assertThat(early.asItStands().tank().days().get(0).lowL())
+        .isLessThan(onTheDay.asItStands().tank().days().get(0).lowL());
+  }
+
   /** No set of steps with less trouble is safe: the chosen ones without any one are not. */
   @Test
   void noStepIsChosenInVain() {
@@ -102,7 +147,7 @@ class LeavingTest {
       Household home, List<StandingPlant> plants, List<String> lifted, LocalDate to) {
     List<StandingPlant> left =
         plants.stream().filter(p -> !lifted.contains("P" + p.pot())).toList();
-    return Leaving.sheet(home, left, Households.DAY, FROM, to).asItStands().lasts();
+    return Leaving.sheet(home, left, FROM, FROM, to).asItStands().lasts();
   }
 
   /** The litres a step is said to bring are those of the two outlooks. */
