@@ -23,8 +23,7 @@ import sallet.water.transpiration.StandingPlant;
  * @param usedL median use of each day since today or the last top-up, L
  * @param toppedUp bowl days after today on which it is filled up
  */
-public record Departure(
-    double levelL, double msCm, List<Double> usedL, List<LocalDate> toppedUp) {
+public record Departure(double levelL, double msCm, List<Double> usedL, List<LocalDate> toppedUp) {
   public Departure {
     usedL = List.copyOf(usedL);
     toppedUp = List.copyOf(toppedUp);
@@ -36,11 +35,7 @@ public record Departure(
    * @param plants what stands on the bench from today on
    */
   static Departure of(
-      HomeBench bench,
-      List<StandingPlant> plants,
-      LocalDate day,
-      LocalDate from,
-      Learned learned) {
+      HomeBench bench, List<StandingPlant> plants, LocalDate day, LocalDate from, Learned learned) {
     TankNow tank = TankNow.of(bench, plants, day, learned);
     int days = (int) ChronoUnit.DAYS.between(day, from);
     List<Double> used = new ArrayList<>();

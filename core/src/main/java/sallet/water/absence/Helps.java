@@ -60,7 +60,7 @@ final class Helps {
                     String.format(
                         Locale.ROOT,
                         "%s (about %.0f L)",
-                        from.plusDays(visits.mornings().get(i)),
+                        DayWords.of(from.plusDays(visits.mornings().get(i))),
                         visits.litres().get(i)))
             .collect(Collectors.joining(" and "));
     return new Step(

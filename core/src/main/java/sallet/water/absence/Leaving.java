@@ -95,8 +95,7 @@ public final class Leaving {
             ? List.of()
             : new Clearing(start, from, watcher.potsMl(start)).choices(preparing::lastsAlone);
     boolean safe = asItStands.safe(highest);
-    Preparation best =
-        safe ? preparing.nothing(asItStands) : preparing.best(levers, clearings);
+    Preparation best = safe ? preparing.nothing(asItStands) : preparing.best(levers, clearings);
     List<AwaySheet.Visit> visits = visits(best.visits());
     return new AwaySheet(
         from,

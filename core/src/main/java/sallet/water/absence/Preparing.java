@@ -42,8 +42,7 @@ final class Preparing {
 
   /** Whether a move leaves fewer pots at risk. */
   boolean helps(Lever move) {
-    return watcher.look(filled(move.change().apply(start))).atRisk().size()
-        < full.atRisk().size();
+    return watcher.look(filled(move.change().apply(start))).atRisk().size() < full.atRisk().size();
   }
 
   /** Whether the water lasts and every pot outlives a missed flood once the reservoir is full. */

@@ -61,12 +61,10 @@ final class Supplies {
   Scene thinned(Outlook alone, Scene brim, Supply supply) {
     double used = alone.demand().litresFor(Outlook.SAFE);
     double limit = bench.household().watering().tank().highestMsCm();
-    double highest =
-        books(brim, supply, used, alone.demand().medianL()).highestLeaveMsCm(limit);
+    double highest = books(brim, supply, used, alone.demand().medianL()).highestLeaveMsCm(limit);
     return Double.isNaN(highest)
         ? brim
-        : brim.filled(
-            brim.levelL(), Math.min(brim.msCm(), Math.max(THINNEST_MS_CM, highest)));
+        : brim.filled(brim.levelL(), Math.min(brim.msCm(), Math.max(THINNEST_MS_CM, highest)));
   }
 
   /** The outlook with what is brought. */

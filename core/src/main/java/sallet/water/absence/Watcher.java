@@ -25,8 +25,8 @@ import sallet.water.transpiration.LeafCover;
 import sallet.water.transpiration.StandingPlant;
 
 /**
- * Looks at scenes of one absence; light is reckoned once for each set of lamps, leaves once for each
- * set of plants.
+ * Looks at scenes of one absence; light is reckoned once for each set of lamps, leaves once for
+ * each set of plants.
  */
 final class Watcher {
   private final LocalDate from;
@@ -70,8 +70,7 @@ final class Watcher {
     return BenchDays.of(
         scene.household(),
         at,
-        leaves.computeIfAbsent(
-            scene.plants(), p -> LeafCover.of(p, from, at.places(), days)));
+        leaves.computeIfAbsent(scene.plants(), p -> LeafCover.of(p, from, at.places(), days)));
   }
 
   HourlyLight light(Scene scene) {
@@ -82,9 +81,7 @@ final class Watcher {
   /** Water of each pot over the absence, at factor 1, mL. */
   List<Double> potsMl(Scene scene) {
     HomeBench bench = HomeBench.of(scene.household());
-    HourlyUse use =
-        days(scene)
-            .use(bench.around(HomeWater.FIRST_GUESS_FLOODS));
+    HourlyUse use = days(scene).use(bench.around(HomeWater.FIRST_GUESS_FLOODS));
     return IntStream.range(0, use.pots())
         .mapToObj(pot -> IntStream.range(0, days).mapToDouble(day -> use.potDayMl(pot, day)).sum())
         .toList();
@@ -110,8 +107,7 @@ final class Watcher {
   /** Level and salt of a tank that is filled up on some mornings. */
   TankForecast tank(Tank tank, Scene scene, List<Double> perDayL, List<Integer> filled) {
     double more = tank.fullL() - scene.household().reservoir().volumeL();
-    return TankForecast.of(
-        start(tank, scene.levelL() + more, scene.msCm()), from, perDayL, filled);
+    return TankForecast.of(start(tank, scene.levelL() + more, scene.msCm()), from, perDayL, filled);
   }
 
   private TankForecast.Start start(Tank tank, double litres, double msCm) {

@@ -29,8 +29,7 @@ public record BenchDays(HourlyLight light, HourlyAir air, LeafCover cover) {
 
   /** The same in light that is known already. */
   public static BenchDays of(Household household, HourlyLight light, List<StandingPlant> plants) {
-    return of(
-        household, light, LeafCover.of(plants, light.from(), light.places(), light.days()));
+    return of(household, light, LeafCover.of(plants, light.from(), light.places(), light.days()));
   }
 
   /** The same with leaves that are known already. */

@@ -11,7 +11,7 @@ import sallet.cost.Electricity;
 import sallet.household.Household;
 import sallet.household.Watering;
 import sallet.units.Step;
-import sallet.water.caution.FloorLoad;
+import sallet.water.caution.Cleaning;
 import sallet.water.caution.WaterCaution;
 import sallet.water.flood.FloodRun;
 import sallet.water.flood.FloodSchedule;
@@ -130,6 +130,7 @@ public final class HomeWater {
         solution,
         room,
         SeedCells.of(bench),
+        Cleaning.of(bench.tank().leastL(), bench.household().watering().tank().bleachPercent()),
         WaterNotes.of(bench, schedule, without(pots), pots, tank, solution, room, learned),
         cautions());
   }
@@ -231,16 +232,14 @@ public final class HomeWater {
     return factor.median() * use.dayL(0);
   }
 
-  private List<WaterCaution> cautions() {
-    List<WaterCaution> cautions =
-        new ArrayList<>(List.of(WaterCaution.MAINS, WaterCaution.TIMER, WaterCaution.OVERFLOW));
-    double load = FloorLoad.kNPerM2(bench.household().reservoir().volumeL(), bench.tankM2());
-    if (load > FloorLoad.USUAL_KN_M2 || bench.household().reservoir().volumeL() > 100) {
-      cautions.add(WaterCaution.MASS);
-    }
-    cautions.add(WaterCaution.WARM_WATER);
-    cautions.add(WaterCaution.CLEANING);
-    cautions.add(WaterCaution.FOOD);
-    return cautions;
+  private static List<WaterCaution> cautions() {
+    return List.of(
+        WaterCaution.MAINS,
+        WaterCaution.TIMER,
+        WaterCaution.OVERFLOW,
+        WaterCaution.MASS,
+        WaterCaution.WARM_WATER,
+        WaterCaution.CLEANING,
+        WaterCaution.FOOD);
   }
 }

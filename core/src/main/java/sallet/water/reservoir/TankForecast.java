@@ -114,8 +114,7 @@ public record TankForecast(Tank tank, double startL, List<Day> days) {
   public TankForecast after(int past) {
     return past == 0
         ? this
-        : new TankForecast(
-            tank, days.get(past - 1).levelL(), days.subList(past, days.size()));
+        : new TankForecast(tank, days.get(past - 1).levelL(), days.subList(past, days.size()));
   }
 
   /** Water used up to the evening of a day, median, L. */

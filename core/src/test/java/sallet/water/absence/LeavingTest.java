@@ -68,7 +68,9 @@ class LeavingTest {
     }
   }
 
-  /** Until the day of leaving water goes, and comes back on bowl days (6 February is a Saturday). */
+  /**
+   * Until the day of leaving water goes, and comes back on bowl days (6 February is a Saturday).
+   */
   @Test
   void theReservoirIsReckonedUntilTheDayOfLeaving() {
     Household home = Households.of(60, 45);
@@ -98,8 +100,7 @@ class LeavingTest {
         home.withWatering(
             w.withTank(
                 w.tank()
-                    .with(
-                        OptionalDouble.of(early.departure().levelL()), OptionalDouble.empty())));
+                    .with(OptionalDouble.of(early.departure().levelL()), OptionalDouble.empty())));
     AwaySheet onTheDay = Leaving.sheet(read, plants, FROM, FROM, to);
     assertThat(onTheDay.asItStands().usableL())
         .isCloseTo(early.asItStands().usableL(), within(1e-9));

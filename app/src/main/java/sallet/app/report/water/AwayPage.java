@@ -14,17 +14,19 @@ public final class AwayPage {
   private AwayPage() {}
 
   /** The page, a whole HTML document. */
-  public static String of(AwaySheet sheet) {
-    return new AwayPage().document(sheet);
+  public static String of(AwayReport report) {
+    return new AwayPage().document(report.sheet(), report.basis());
   }
 
-  private String document(AwaySheet away) {
+  private String document(AwaySheet away, List<String> basis) {
     sheet.begin("days away", AwayWords.span(away), AwayWords.verdict(away));
     if (!away.chosen().isEmpty()) {
       before(away);
     }
     sheet.section("reservoir", "Reservoir on these days");
-    sheet.page.element("p", "As it stands: " + AwayWords.numbers(away.asItStands()));
+    sheet.page.element(
+        "p",
+        "As it stands: " + AwayWords.departure(away) + " " + AwayWords.numbers(away.asItStands()));
     if (!away.chosen().isEmpty()) {
       sheet.page.element("p", "Once prepared: " + AwayWords.numbers(away.prepared()));
     }
@@ -33,6 +35,7 @@ public final class AwayPage {
     timer(away.prepared().schedule());
     helps(away.steps());
     sheet.list("breaks", "What would break it", away.breaks());
+    sheet.list("basis", "What this rests on", basis);
     sheet.cautions(away.cautions());
     note(away);
     return sheet.end();
@@ -75,7 +78,7 @@ public final class AwayPage {
     sheet.section("helps", "What helps, most water first");
     sheet.page.element("p", "Each done alone, after the reservoir is filled up.", "class", "quiet");
     sheet.page.open("div", "class", "scroll", "tabindex", "0");
-    sheet.head("Step", "Water", "Then it lasts with");
+    sheet.head("Step", "Water", "Chance that it lasts");
     for (Step step : steps) {
       sheet.page.open("tr").element("td", step.text());
       sheet.page.element("td", AwayWords.gain(step));
@@ -94,7 +97,7 @@ public final class AwayPage {
     page.open("ol");
     away.note().forEach(line -> page.element("li", line));
     page.closeLine();
-    page.element("p", "Telephone: ______________________    Back on: ______________________");
+    page.element("p", AwayWords.BLANKS);
     page.closeLine();
   }
 }

@@ -11,12 +11,15 @@ public final class AwayText {
 
   private AwayText() {}
 
-  /** The text. */
-  public static String of(AwaySheet sheet) {
-    return new AwayText().sheet(sheet);
+  /** The sheet, or how the number asked for comes about. */
+  public static String of(AwayReport report) {
+    return report
+        .explained()
+        .map(Explained::text)
+        .orElseGet(() -> new AwayText().sheet(report.sheet(), report.basis()));
   }
 
-  private String sheet(AwaySheet sheet) {
+  private String sheet(AwaySheet sheet, List<String> basis) {
     out.line("AWAY FROM %s", AwayWords.span(sheet));
     out.wrap("", AwayWords.verdict(sheet));
     if (!sheet.chosen().isEmpty()) {
@@ -29,6 +32,7 @@ public final class AwayText {
               sheet.startL(), sheet.startMsCm()));
     }
     out.heading("AS IT STANDS");
+    out.wrap("", AwayWords.departure(sheet));
     out.wrap("", AwayWords.numbers(sheet.asItStands()));
     if (!sheet.chosen().isEmpty()) {
       out.heading("ONCE PREPARED");
@@ -39,6 +43,8 @@ public final class AwayText {
     steps(sheet.steps());
     list("WHAT WOULD BREAK IT", sheet.breaks());
     list("FOR THE PERSON WHO LOOKS IN", sheet.note());
+    out.line("  %s", AwayWords.BLANKS);
+    list("WHAT THIS RESTS ON", basis);
     out.heading("CAUTION");
     sheet.cautions().forEach(c -> out.wrap("! ", c.text()));
     return out.toString();
