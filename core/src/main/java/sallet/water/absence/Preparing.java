@@ -142,7 +142,7 @@ final class Preparing {
     List<Step> steps = new ArrayList<>();
     double pour = scene.levelL() - start.levelL();
     boolean thinner = scene.msCm() < start.msCm() - 0.05;
-    if (pour >= LEAST_POUR_L) {
+    if (pour >= LEAST_POUR_L || !start.usedL().isEmpty()) {
       steps.add(Helps.fill(pour, thinner).alone(full.lasts(), pour));
     }
     if (thinner) {

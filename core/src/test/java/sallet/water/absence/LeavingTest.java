@@ -109,6 +109,25 @@ class LeavingTest {
         .isLessThan(onTheDay.asItStands().tank().days().get(0).lowL());
   }
 
+  /** Where only a full reservoir is missing, filling it is the step that is told. */
+  @Test
+  void whatMakesItSafeIsAlwaysTold() {
+    Household home = Households.of(60, 45);
+    List<StandingPlant> plants = Households.lettuce(home, 8);
+    int prepared = 0;
+    for (int days = 1; days <= 30; days++) {
+      AwaySheet sheet =
+          Leaving.sheet(
+              home, plants, Households.DAY, FROM.plusDays(3), FROM.plusDays(2L + days));
+      if (sheet.verdict() == AwaySheet.Verdict.SAFE_WHEN_PREPARED) {
+        prepared++;
+        assertThat(sheet.chosen()).as("%d days", days).isNotEmpty();
+        assertThat(sheet.chosen()).anyMatch(step -> step.kind() == Step.Kind.FILL);
+      }
+    }
+    assertThat(prepared).isPositive();
+  }
+
   /** No set of steps with less trouble is safe: the chosen ones without any one are not. */
   @Test
   void noStepIsChosenInVain() {

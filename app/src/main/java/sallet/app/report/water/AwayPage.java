@@ -33,7 +33,7 @@ public final class AwayPage {
     sheet.level(away.prepared().tank(), Optional.empty());
     sheet.page.closeLine();
     timer(away.prepared().schedule());
-    helps(away.steps());
+    helps(away);
     sheet.list("breaks", "What would break it", away.breaks());
     sheet.list("basis", "What this rests on", basis);
     sheet.cautions(away.cautions());
@@ -71,15 +71,15 @@ public final class AwayPage {
     sheet.page.closeLine().closeLine().closeLine().closeLine();
   }
 
-  private void helps(List<Step> steps) {
-    if (steps.isEmpty()) {
+  private void helps(AwaySheet away) {
+    if (away.steps().isEmpty()) {
       return;
     }
-    sheet.section("helps", "What helps, most water first");
+    sheet.section("helps", AwayWords.helps(away));
     sheet.page.element("p", "Each done alone, after the reservoir is filled up.", "class", "quiet");
     sheet.page.open("div", "class", "scroll", "tabindex", "0");
     sheet.head("Step", "Water", "Chance that it lasts");
-    for (Step step : steps) {
+    for (Step step : away.steps()) {
       sheet.page.open("tr").element("td", step.text());
       sheet.page.element("td", AwayWords.gain(step));
       sheet.page.element("td", AwayWords.chance(step.lastsAlone()), "class", "number");

@@ -1,6 +1,7 @@
 package sallet.app.report.water;
 
 import java.util.List;
+import java.util.Locale;
 import sallet.water.absence.AwaySheet;
 import sallet.water.absence.Step;
 import sallet.water.reservoir.TankForecast;
@@ -40,7 +41,7 @@ public final class AwayText {
     }
     level(sheet.prepared().tank());
     timer(sheet);
-    steps(sheet.steps());
+    steps(sheet);
     list("WHAT WOULD BREAK IT", sheet.breaks());
     list("FOR THE PERSON WHO LOOKS IN", sheet.note());
     out.line("  %s", AwayWords.BLANKS);
@@ -63,10 +64,11 @@ public final class AwayText {
     out.wrap("", String.join(", ", WaterWords.timer(sheet.prepared().schedule())));
   }
 
-  private void steps(List<Step> steps) {
-    if (!steps.isEmpty()) {
-      out.heading("WHAT HELPS, most water first (each alone, after filling up)");
-      for (Step step : steps) {
+  private void steps(AwaySheet sheet) {
+    if (!sheet.steps().isEmpty()) {
+      out.heading(AwayWords.helps(sheet).toUpperCase(Locale.ROOT));
+      out.line("Each done alone, after the reservoir is filled up:");
+      for (Step step : sheet.steps()) {
         out.wrap("- ", step.text() + " (" + AwayWords.effect(step) + ")");
       }
     }

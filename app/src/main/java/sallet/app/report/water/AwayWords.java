@@ -64,11 +64,20 @@ final class AwayWords {
     return String.join(", ", reasons);
   }
 
-  /** A chance as percent, never 100. */
+  /** A chance as whole percent it is not below, never 100. */
   static String chance(double probability) {
     return probability > 0.99
         ? "more than 99 %"
-        : probability < 0.01 ? "less than 1 %" : Words.percent(probability);
+        : probability < 0.01
+            ? "less than 1 %"
+            : WaterWords.of("%.0f %%", Math.floor(100 * probability + 1e-9));
+  }
+
+  /** Over the steps: what they are for. */
+  static String helps(AwaySheet sheet) {
+    return sheet.verdict() == AwaySheet.Verdict.SAFE
+        ? "What would save more, though nothing is needed"
+        : "What helps, most water first";
   }
 
   /** The reservoir until the morning of leaving. */
