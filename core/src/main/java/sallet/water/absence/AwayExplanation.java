@@ -27,8 +27,8 @@ public final class AwayExplanation {
     this.tank = HomeBench.of(household).tank();
     told.put("departure.levelL", this::departure);
     told.put("departure.ecMsCm", this::departureStrength);
-    outlook("asItStands.", sheet.asItStands());
-    outlook("prepared.", sheet.prepared());
+    outlook("asItStands.", sheet.asItStands(), true);
+    outlook("prepared.", sheet.prepared(), sheet.verdict() == AwaySheet.Verdict.SAFE);
     for (int i = 0; i < sheet.steps().size(); i++) {
       sallet.water.absence.Step step = sheet.steps().get(i);
       if (step.useChange() != 0) {
@@ -66,8 +66,8 @@ public final class AwayExplanation {
     return steps.get();
   }
 
-  private void outlook(String at, Outlook o) {
-    boolean now = o == sheet.asItStands();
+  /** Its numbers, with the reservoir as it is now or as it is once prepared. */
+  private void outlook(String at, Outlook o, boolean now) {
     told.put(at + "useL", () -> use(o));
     told.put(at + "useL95", () -> use95(o));
     told.put(at + "usableL", () -> usable(o, now ? sheet.departure().levelL() : sheet.startL()));

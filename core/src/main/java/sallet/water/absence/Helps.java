@@ -66,7 +66,7 @@ final class Helps {
                         "%s (about %.0f L)",
                         DayWords.of(from.plusDays(visits.mornings().get(i))),
                         visits.litres().get(i)))
-            .collect(Collectors.joining(" and "));
+            .collect(Collectors.joining(", "));
     return new Step(
         Step.Kind.NEIGHBOUR,
         "Ask somebody to fill the reservoir with plain water on " + days + ".",

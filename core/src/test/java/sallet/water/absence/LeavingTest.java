@@ -9,6 +9,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import sallet.household.Household;
 import sallet.household.Watering;
 import sallet.water.WaterFault;
@@ -34,23 +36,50 @@ class LeavingTest {
     assertThat(sheet.chosen()).isEmpty();
   }
 
-  /** A longer absence never lasts more surely, and each litre more never less. */
-  @Test
-  void theVerdictIsMonotoneInDaysAndLitres() {
-    double before = 1;
+  /**
+   * A longer absence never lasts more surely nor gets a better verdict, and each litre more never
+   * less, with the reservoir read on the day as with days before leaving.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 3, 10})
+  void theVerdictIsMonotoneInDaysAndLitres(int before) {
+    double lasts = 1;
+    int rank = 0;
     for (int days = 2; days <= 20; days += 3) {
-      double lasts = away(60, 45, 8, days).asItStands().lasts();
-      assertThat(lasts).isLessThanOrEqualTo(before);
-      before = lasts;
+      AwaySheet sheet = later(60, before, days);
+      assertThat(sheet.asItStands().lasts()).isLessThanOrEqualTo(lasts);
+      assertThat(rank(sheet)).isGreaterThanOrEqualTo(rank);
+      lasts = sheet.asItStands().lasts();
+      rank = rank(sheet);
     }
-    assertThat(before).isLessThan(0.5);
-    before = 0;
+    assertThat(lasts).isLessThan(0.5);
+    assertThat(rank).isPositive();
+    lasts = 0;
+    rank = 2;
     for (double litres = 40; litres <= 100; litres += 15) {
-      double lasts = away(litres, 45, 8, 12).asItStands().lasts();
-      assertThat(lasts).isGreaterThanOrEqualTo(before);
-      before = lasts;
+      AwaySheet sheet = later(litres, before, 9);
+      assertThat(sheet.asItStands().lasts()).isGreaterThanOrEqualTo(lasts);
+      assertThat(rank(sheet)).isLessThanOrEqualTo(rank);
+      lasts = sheet.asItStands().lasts();
+      rank = rank(sheet);
     }
-    assertThat(before).isGreaterThan(0.9);
+    assertThat(lasts).isGreaterThan(0.9);
+  }
+
+  private static AwaySheet later(double tankL, int before, int days) {
+    Household home = Households.of(tankL, 45);
+    LocalDate from = Households.DAY.plusDays(before);
+    return Leaving.sheet(
+        home, Households.lettuce(home, 8), Households.DAY, from, from.plusDays(days - 1L));
+  }
+
+  /** 0 safe, 1 safe when prepared, 2 not safe. */
+  private static int rank(AwaySheet sheet) {
+    return switch (sheet.verdict()) {
+      case SAFE -> 0;
+      case SAFE_WHEN_PREPARED -> 1;
+      case NOT_SAFE -> 2;
+    };
   }
 
   @Test
@@ -117,8 +146,7 @@ class LeavingTest {
     int prepared = 0;
     for (int days = 1; days <= 30; days++) {
       AwaySheet sheet =
-          Leaving.sheet(
-              home, plants, Households.DAY, FROM.plusDays(3), FROM.plusDays(2L + days));
+          Leaving.sheet(home, plants, Households.DAY, FROM.plusDays(3), FROM.plusDays(2L + days));
       if (sheet.verdict() == AwaySheet.Verdict.SAFE_WHEN_PREPARED) {
         prepared++;
         assertThat(sheet.chosen()).as("%d days", days).isNotEmpty();

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import sallet.air.MoistAir;
 import sallet.household.Household;
 import sallet.household.Watering;
 import sallet.water.WaterFault;
@@ -30,6 +31,25 @@ class HomeWaterTest {
     assertThat(refused(HOME.withWatering(Households.pumped(1000, 0.7, 0.7))))
         .isEqualTo(
             "pump: a pump that lifts water 0.7 m at the most cannot fill a tray 0.7 m above the reservoir's water 0.04 m deep; use a stronger pump or raise the reservoir");
+  }
+
+  /**
+   * 150 W for 16 h in a room of 3 x 2.4 x 2.4 m with a double pane of 1.44 m² and 0.5 air changes:
+   * by hand. Panes 2.8 x 1.44 = 4.03 W/K; other surfaces 38.88 m²; air 0.335 x 0.5 x 17.28 = 2.894
+   * W/K (the formulas of steady heat; U of panes and walls are the middles and judgement told).
+   */
+  @Test
+  void lampsWarmTheRoom() {
+    double lamp = 150 * 16 / 24.0;
+    WaterSheet.LampHeat heat = RoomWarnings.lampHeat(HOME, MoistAir.of(20, 50), 60).orElseThrow();
+    assertThat(heat.watts()).isEqualTo(lamp);
+    double latent = 60 * 2453.8 / 3600;
+    assertThat(heat.latentW()).isCloseTo(latent, within(0.1));
+    assertThat(heat.warmsLowK())
+        .isCloseTo((lamp - latent) / (4.032 + 38.88 * 1.0 + 2.894), within(0.01));
+    assertThat(heat.warmsHighK())
+        .isCloseTo((lamp - latent) / (4.032 + 38.88 * 0.3 + 2.894), within(0.02));
+    assertThat(RoomWarnings.lampHeat(HOME.withLamps(List.of()), MoistAir.of(20, 50), 60)).isEmpty();
   }
 
   @Test
