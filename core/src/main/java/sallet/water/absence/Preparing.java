@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import sallet.water.home.HomeBench;
 
@@ -25,7 +24,7 @@ final class Preparing {
   private final Watcher watcher;
   private final Supplies supplies;
   private final Outlook full;
-  private final Map<Lever, Step> told = new IdentityHashMap<>();
+  private final IdentityHashMap<Lever, Step> told = new IdentityHashMap<>();
 
   Preparing(Scene start, LocalDate from, Watcher watcher, Supplies supplies) {
     this.start = start;

@@ -33,7 +33,7 @@ final class Watcher {
   private final int days;
   private final Learned learned;
   private final Map<List<Lamp>, HourlyLight> light = new HashMap<>();
-  private final Map<List<StandingPlant>, LeafCover> leaves = new IdentityHashMap<>();
+  private final IdentityHashMap<List<StandingPlant>, LeafCover> leaves = new IdentityHashMap<>();
 
   Watcher(LocalDate from, int days, Learned learned) {
     this.from = from;
