@@ -44,7 +44,7 @@ final class Basis {
     }
     if (summerTime(file.place().timeZone(), wish.today())) {
       basis.add(
-          "Times are standard time, as a mechanical timer keeps it all year: an hour before the clock now.");
+          "Times are standard time, as a mechanical timer keeps it all year; the clock runs ahead of it now.");
     }
     return basis;
   }
