@@ -90,7 +90,7 @@ final class AwayWords {
         d.toppedUp().isEmpty()
             ? ""
             : WaterWords.of(
-                " if it is topped up to its strength on each bowl day until then (%s)",
+                " if it is topped up to its strength on each bowl day until then (%s; earlier where the water sheet says so)",
                 d.toppedUp().size() == 1
                     ? Words.day(d.toppedUp().get(0))
                     : Words.day(d.toppedUp().get(0))
