@@ -14,11 +14,8 @@ import java.util.OptionalDouble;
  * @param floodDepthM depth of a flood on the tray, m
  * @param tank what else is known of the reservoir
  * @param otherPots pots unlike the rest
- * @param weighings pots put on the scales
- * @param levels readings of the reservoir, in order of time
- * @param fan whether a fan moves air at the leaves
- * @param airChanges how often an hour the room's air is changed, 1/h
- * @param airReadings readings of the room's air, in order of time
+ * @param airing how the room's air moves
+ * @param readings what the grower measured
  */
 public record Watering(
     Pump pump,
@@ -26,50 +23,76 @@ public record Watering(
     double floodDepthM,
     TankSetting tank,
     List<OtherPots> otherPots,
-    List<Weighing> weighings,
-    List<Level> levels,
-    boolean fan,
-    double airChanges,
-    List<AirReading> airReadings) {
-
-  /** Without readings of the air. */
-  public Watering(
-      Pump pump,
-      TimerSetting timer,
-      double floodDepthM,
-      TankSetting tank,
-      List<OtherPots> otherPots,
-      List<Weighing> weighings,
-      List<Level> levels,
-      boolean fan,
-      double airChanges) {
-    this(pump, timer, floodDepthM, tank, otherPots, weighings, levels, fan, airChanges, List.of());
-  }
+    Airing airing,
+    Readings readings) {
 
   public Watering {
     otherPots = List.copyOf(otherPots);
-    weighings = List.copyOf(weighings);
-    levels = List.copyOf(levels);
-    airReadings = List.copyOf(airReadings);
+  }
+
+  /**
+   * How the room's air moves.
+   *
+   * @param fan whether a fan moves it at the leaves
+   * @param changesPerHour how often an hour it is changed, 1/h
+   */
+  public record Airing(boolean fan, double changesPerHour) {}
+
+  /**
+   * What the grower measured.
+   *
+   * @param weighings pots put on the scales
+   * @param levels readings of the reservoir, in order of time
+   * @param air readings of the room's air, in order of time
+   */
+  public record Readings(List<Weighing> weighings, List<Level> levels, List<AirReading> air) {
+    /** Nothing yet. */
+    public static final Readings NONE = new Readings(List.of(), List.of(), List.of());
+
+    public Readings {
+      weighings = List.copyOf(weighings);
+      levels = List.copyOf(levels);
+      air = List.copyOf(air);
+    }
   }
 
   /**
    * The pump.
    *
-   * @param flowLh flow on the level, as the box says, L/h
-   * @param headM height at which nothing flows any more, as the box says, m
+   * @param curve flow against height as its box shows it, by growing height; at least two points
    * @param liftM height of the tray above the water in the reservoir, m
    * @param watts power, W
    * @param fillMinutes time to fill the tray by the watch, when it was measured
    * @param drainMm inner diameter of the drain, mm
    */
   public record Pump(
-      double flowLh,
-      double headM,
+      List<CurvePoint> curve,
       double liftM,
       double watts,
       OptionalDouble fillMinutes,
-      double drainMm) {}
+      double drainMm) {
+    public Pump {
+      curve = List.copyOf(curve);
+    }
+
+    /** Height beyond which it lifts nothing, m. */
+    public double highestM() {
+      return curve.get(curve.size() - 1).headM();
+    }
+  }
+
+  /**
+   * What a pump brings at a height.
+   *
+   * @param headM height the water is lifted, m
+   * @param flowLh flow there, L/h
+   */
+  public record CurvePoint(double headM, double flowLh) {
+    /** A straight line from the flow on the level to the height at which nothing flows. */
+    public static List<CurvePoint> straight(double levelFlowLh, double highestM) {
+      return List.of(new CurvePoint(0, levelFlowLh), new CurvePoint(highestM, 0));
+    }
+  }
 
   /**
    * The timer.
@@ -92,6 +115,7 @@ public record Watering(
    * @param ecMsCm conductivity of the solution now, mS/cm
    * @param highestMsCm conductivity that leaves stand, mS/cm
    * @param temperatureC temperature of the solution; empty for that of the room
+   * @param bleachPercent chlorine of the bleach it is cleaned with, as its label says, % w/v
    */
   public record TankSetting(
       double heightM,
@@ -101,7 +125,20 @@ public record Watering(
       OptionalDouble levelL,
       double ecMsCm,
       double highestMsCm,
-      OptionalDouble temperatureC) {}
+      OptionalDouble temperatureC,
+      OptionalDouble bleachPercent) {
+    /** The same with or without a lid. */
+    public TankSetting withCover(boolean lid) {
+      return new TankSetting(
+          heightM, sumpM, hoseL, lid, levelL, ecMsCm, highestMsCm, temperatureC, bleachPercent);
+    }
+
+    /** The same with another level and temperature. */
+    public TankSetting with(OptionalDouble litres, OptionalDouble solutionC) {
+      return new TankSetting(
+          heightM, sumpM, hoseL, covered, litres, ecMsCm, highestMsCm, solutionC, bleachPercent);
+    }
+  }
 
   /**
    * Pots unlike the rest.
@@ -189,77 +226,34 @@ public record Watering(
 
   /** A plain pump and timer, a covered reservoir and no readings. */
   public static Watering usual() {
+    OptionalDouble unknown = OptionalDouble.empty();
     return new Watering(
-        new Pump(1000, 1.8, 0.7, 15, OptionalDouble.empty(), 19),
+        new Pump(CurvePoint.straight(1000, 1.8), 0.7, 15, unknown, 19),
         new TimerSetting("segments", 15, 8, 10),
         0.04,
-        new TankSetting(
-            0.3, 0.04, 0.5, true, OptionalDouble.empty(), 1.4, 2.5, OptionalDouble.empty()),
+        new TankSetting(0.3, 0.04, 0.5, true, unknown, 1.4, 2.5, unknown, unknown),
         List.of(),
-        List.of(),
-        List.of(),
-        false,
-        0.5);
+        new Airing(false, 0.5),
+        Readings.NONE);
+  }
+
+  /** The same with other readings. */
+  public Watering withReadings(Readings others) {
+    return new Watering(pump, timer, floodDepthM, tank, otherPots, airing, others);
   }
 
   /** The same with other readings of the reservoir. */
   public Watering withLevels(List<Level> others) {
-    return new Watering(
-        pump, timer, floodDepthM, tank, otherPots, weighings, others, fan, airChanges, airReadings);
-  }
-
-  /** The same with other pots on the scales. */
-  public Watering withWeighings(List<Weighing> others) {
-    return new Watering(
-        pump, timer, floodDepthM, tank, otherPots, others, levels, fan, airChanges, airReadings);
-  }
-
-  /** The same with other readings of the air. */
-  public Watering withAirReadings(List<AirReading> others) {
-    return new Watering(
-        pump, timer, floodDepthM, tank, otherPots, weighings, levels, fan, airChanges, others);
+    return withReadings(new Readings(readings.weighings, others, readings.air));
   }
 
   /** The same with other settings of the reservoir. */
   public Watering withTank(TankSetting other) {
-    return new Watering(
-        pump,
-        timer,
-        floodDepthM,
-        other,
-        otherPots,
-        weighings,
-        levels,
-        fan,
-        airChanges,
-        airReadings);
+    return new Watering(pump, timer, floodDepthM, other, otherPots, airing, readings);
   }
 
-  /** The same with the fan on or off. */
-  public Watering withFan(boolean on) {
-    return new Watering(
-        pump, timer, floodDepthM, tank, otherPots, weighings, levels, on, airChanges, airReadings);
-  }
-
-  /** The same with the reservoir covered or not. */
-  public Watering withCover(boolean covered) {
-    TankSetting t = tank;
-    TankSetting other =
-        new TankSetting(
-            t.heightM,
-            t.sumpM,
-            t.hoseL,
-            covered,
-            t.levelL,
-            t.ecMsCm,
-            t.highestMsCm,
-            t.temperatureC);
-    return withTank(other);
-  }
-
-  /** The same with the room's air changed otherwise. */
-  public Watering withAirChanges(double perHour) {
-    return new Watering(
-        pump, timer, floodDepthM, tank, otherPots, weighings, levels, fan, perHour, airReadings);
+  /** The same with the air moved otherwise. */
+  public Watering withAiring(Airing other) {
+    return new Watering(pump, timer, floodDepthM, tank, otherPots, other, readings);
   }
 }

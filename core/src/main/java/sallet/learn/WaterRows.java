@@ -59,16 +59,16 @@ public record WaterRows(Watering watering, List<Remark> remarks) {
     Watering told = household.watering();
     List<Watering.Level> levels =
         Stream.concat(
-                told.levels().stream().filter(level -> !days.containsKey(level.date())),
+                told.readings().levels().stream().filter(level -> !days.containsKey(level.date())),
                 days.values().stream().map(ReservoirDay::level))
             .sorted(Comparator.comparing(Watering.Level::date))
             .toList();
-    List<Watering.Weighing> weighings = new ArrayList<>(told.weighings());
+    List<Watering.Weighing> weighings = new ArrayList<>(told.readings().weighings());
     weighings.addAll(new PotRows(remarks).of(rows));
     Watering.TankSetting tank =
         tank(told.tank(), rows, today, days.values().stream().anyMatch(ReservoirDay::tellsLevel));
     return new WaterRows(
-        told.withLevels(levels).withWeighings(weighings).withAirReadings(air(rows)).withTank(tank),
+        told.withReadings(new Watering.Readings(weighings, levels, air(rows))).withTank(tank),
         remarks);
   }
 
@@ -96,14 +96,8 @@ public record WaterRows(Watering watering, List<Remark> remarks) {
             .filter(row -> row.date().isAfter(today.minusDays(SOLUTION_DAYS)))
             .mapToDouble(row -> row.value().orElseThrow())
             .reduce((first, second) -> second);
-    return new Watering.TankSetting(
-        t.heightM(),
-        t.sumpM(),
-        t.hoseL(),
-        t.covered(),
+    return t.with(
         levelRead ? OptionalDouble.empty() : t.levelL(),
-        t.ecMsCm(),
-        t.highestMsCm(),
         warm.isPresent() ? warm : t.temperatureC());
   }
 

@@ -75,7 +75,7 @@ public final class RoomLight {
   }
 
   /** The time zone's standard time, without summer time, in which hours are counted. */
-  static ZoneOffset standardTime(Place place, LocalDate day) {
+  public static ZoneOffset standardTime(Place place, LocalDate day) {
     return place
         .timeZone()
         .getRules()

@@ -26,31 +26,34 @@ class WaterRowsTest {
   private static final LocalDate DAY = LocalDate.of(2027, 1, 10);
   private static final OptionalDouble NONE = OptionalDouble.empty();
 
-  private final List<Entry> rows = new ArrayList<>();
+  /** Rows of "day | time | event | place | value"; the first is line 2 of the journal. */
+  private static WaterRows read(String... blocks) {
+    List<Entry> rows = new ArrayList<>();
+    for (String block : blocks) {
+      block.lines().forEach(line -> rows.add(entry(rows.size() + 2, line.split("\\|", -1))));
+    }
+    return WaterRows.of(HOME, new Journal(rows), DAY.plusDays(30));
+  }
 
-  private WaterRowsTest row(int day, String time, Event event, String place, double value) {
+  private static Entry entry(int line, String[] cells) {
+    String time = cells[1].strip();
+    String place = cells[3].strip();
     Where where =
         place.matches("P\\d+")
             ? new Where.Pots(List.of(place))
             : place.isEmpty() ? new Where.Anywhere() : new Where.Elsewhere(place);
-    rows.add(
-        new Entry(
-            rows.size() + 2,
-            DAY.plusDays(day),
-            event,
-            "",
-            "",
-            OptionalInt.empty(),
-            where,
-            NONE,
-            OptionalDouble.of(value),
-            "",
-            time.isEmpty() ? Optional.empty() : Optional.of(LocalTime.parse(time))));
-    return this;
-  }
-
-  private WaterRows read() {
-    return WaterRows.of(HOME, new Journal(rows), DAY.plusDays(30));
+    return new Entry(
+        line,
+        DAY.plusDays(Integer.parseInt(cells[0].strip())),
+        Event.of(cells[2].strip()).orElseThrow(),
+        "",
+        "",
+        OptionalInt.empty(),
+        where,
+        NONE,
+        OptionalDouble.of(Double.parseDouble(cells[4].strip())),
+        "",
+        time.isEmpty() ? Optional.empty() : Optional.of(LocalTime.parse(time)));
   }
 
   private static Level level(int day, double litres, double msCm, double added, double addedMsCm) {
@@ -59,34 +62,46 @@ class WaterRowsTest {
 
   @Test
   void levelConductivityAndTopUpOfADayAreOneReading() {
-    row(0, "", Event.LEVEL, "reservoir", 50);
-    row(0, "", Event.EC, "", 1.5);
-    row(0, "", Event.TOP_UP, "", 6);
-    row(0, "", Event.TOP_UP, "reservoir", 2);
-    row(0, "", Event.EC, "top-up", 0.8);
-    row(5, "", Event.EC, "tap", 0.4);
-    assertThat(read().watering().levels()).containsExactly(level(0, 50, 1.5, 8, 0.8));
-    assertThat(read().remarks()).isEmpty();
+    WaterRows read =
+        read(
+            """
+            0 |       | level                | reservoir | 50
+            0 |       | ec                   |           | 1.5
+            0 |       | top-up               |           | 6
+            0 |       | top-up               | reservoir | 2
+            0 |       | ec                   | top-up    | 0.8
+            5 |       | ec                   | tap       | 0.4
+            """);
+    assertThat(read.watering().readings().levels()).containsExactly(level(0, 50, 1.5, 8, 0.8));
+    assertThat(read.remarks()).isEmpty();
   }
 
   /** 58 L after 8 L were poured in: there were 50 L before. */
   @Test
   void aLevelReadAfterATopUpTellsWhatThereWasBefore() {
-    row(0, "", Event.TOP_UP, "", 8);
-    row(0, "", Event.LEVEL, "", 58);
-    row(0, "", Event.EC, "", 1.2);
-    assertThat(read().watering().levels())
+    WaterRows read =
+        read(
+            """
+            0 |       | top-up               |           | 8
+            0 |       | level                |           | 58
+            0 |       | ec                   |           | 1.2
+            """);
+    assertThat(read.watering().readings().levels())
         .containsExactly(new Level(DAY, OptionalDouble.of(50), NONE, 8, 0, false));
-    assertThat(read().remarks()).singleElement().matches(r -> r.line() == 4 && !r.contradiction());
+    assertThat(read.remarks()).singleElement().matches(r -> r.line() == 4 && !r.contradiction());
   }
 
   @Test
   void freshSolutionBeginsAnew() {
-    row(0, "", Event.LEVEL, "", 30);
-    row(0, "", Event.EC, "", 2.1);
-    row(0, "", Event.RENEW, "", 55);
-    row(0, "", Event.EC, "", 1.4);
-    assertThat(read().watering().levels())
+    WaterRows read =
+        read(
+            """
+            0 |       | level                |           | 30
+            0 |       | ec                   |           | 2.1
+            0 |       | renew                |           | 55
+            0 |       | ec                   |           | 1.4
+            """);
+    assertThat(read.watering().readings().levels())
         .containsExactly(
             new Level(DAY, OptionalDouble.of(30), OptionalDouble.of(2.1), 55, 1.4, true));
   }
@@ -94,11 +109,15 @@ class WaterRowsTest {
   /** 190 g dry, 1030 g wet, 970 g seven and a half hours later. */
   @Test
   void potsOnTheScalesTellWhatTheyHoldAndUse() {
-    row(0, "", Event.POT_DRY, "P1", 190);
-    row(1, "", Event.POT_WET, "P1", 1030);
-    row(4, "07:00", Event.POT_WET, "P1", 1040);
-    row(4, "14:30", Event.POT_MASS, "P1", 970);
-    assertThat(read().watering().weighings())
+    WaterRows read =
+        read(
+            """
+            0 |       | pot-dry              | P1        | 190
+            1 |       | pot-wet              | P1        | 1030
+            4 | 07:00 | pot-wet              | P1        | 1040
+            4 | 14:30 | pot-mass             | P1        | 970
+            """);
+    assertThat(read.watering().readings().weighings())
         .containsExactly(
             new Watering.Weighing("P1", OptionalDouble.of(190), 1030, NONE, 1, Optional.empty()),
             new Watering.Weighing(
@@ -113,24 +132,32 @@ class WaterRowsTest {
 
   @Test
   void whatTeachesNothingIsTold() {
-    row(0, "", Event.POT_MASS, "P1", 900);
-    row(1, "", Event.POT_WET, "P1", 1000);
-    row(1, "15:00", Event.POT_MASS, "P1", 900);
-    row(2, "08:00", Event.POT_WET, "P1", 1000);
-    row(9, "08:00", Event.POT_MASS, "P1", 700);
-    assertThat(read().watering().weighings()).isEmpty();
-    assertThat(read().remarks()).extracting(Remark::line).containsExactly(2, 4, 6);
-    assertThat(read().remarks()).noneMatch(Remark::contradiction);
+    WaterRows read =
+        read(
+            """
+            0 |       | pot-mass             | P1        | 900
+            1 |       | pot-wet              | P1        | 1000
+            1 | 15:00 | pot-mass             | P1        | 900
+            2 | 08:00 | pot-wet              | P1        | 1000
+            9 | 08:00 | pot-mass             | P1        | 700
+            """);
+    assertThat(read.watering().readings().weighings()).isEmpty();
+    assertThat(read.remarks()).extracting(Remark::line).containsExactly(2, 4, 6);
+    assertThat(read.remarks()).noneMatch(Remark::contradiction);
   }
 
   @Test
   void whatCannotBeIsAContradiction() {
-    row(0, "", Event.LEVEL, "", 75);
-    row(1, "", Event.POT_DRY, "P1", 1200);
-    row(1, "", Event.POT_WET, "P1", 1000);
-    row(2, "08:00", Event.POT_WET, "P2", 1000);
-    row(2, "12:00", Event.POT_MASS, "P2", 1100);
-    assertThat(read().remarks())
+    WaterRows read =
+        read(
+            """
+            0 |       | level                |           | 75
+            1 |       | pot-dry              | P1        | 1200
+            1 |       | pot-wet              | P1        | 1000
+            2 | 08:00 | pot-wet              | P2        | 1000
+            2 | 12:00 | pot-mass             | P2        | 1100
+            """);
+    assertThat(read.remarks())
         .filteredOn(Remark::contradiction)
         .extracting(Remark::sentence)
         .containsExactlyInAnyOrder(
@@ -141,11 +168,15 @@ class WaterRowsTest {
 
   @Test
   void airOfOneMomentIsOneReadingAndOutdoorsIsNone() {
-    row(0, "07:30", Event.AIR_TEMPERATURE, "room", 18);
-    row(0, "07:30", Event.HUMIDITY, "bench", 61);
-    row(0, "", Event.HUMIDITY, "", 55);
-    row(0, "", Event.AIR_TEMPERATURE, "outside", -3);
-    assertThat(read().watering().airReadings())
+    WaterRows read =
+        read(
+            """
+            0 | 07:30 | air-temperature      | room      | 18
+            0 | 07:30 | humidity             | bench     | 61
+            0 |       | humidity             |           | 55
+            0 |       | air-temperature      | outside   | -3
+            """);
+    assertThat(read.watering().readings().air())
         .containsExactly(
             new AirReading(DAY, LocalTime.of(7, 30), OptionalDouble.of(18), OptionalDouble.of(61)),
             new AirReading(DAY, LocalTime.NOON, NONE, OptionalDouble.of(55)));
@@ -153,9 +184,9 @@ class WaterRowsTest {
 
   @Test
   void theLastWarmthOfTheSolutionCountsForAFortnight() {
-    row(2, "", Event.SOLUTION_TEMPERATURE, "", 25);
-    assertThat(read().watering().tank().temperatureC()).isEmpty();
-    row(20, "", Event.SOLUTION_TEMPERATURE, "", 21);
-    assertThat(read().watering().tank().temperatureC()).hasValue(21);
+    String warm = "2 | | solution-temperature | | 25\n";
+    assertThat(read(warm).watering().tank().temperatureC()).isEmpty();
+    String later = "20 | | solution-temperature | | 21\n";
+    assertThat(read(warm, later).watering().tank().temperatureC()).hasValue(21);
   }
 }

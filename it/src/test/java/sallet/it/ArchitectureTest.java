@@ -38,7 +38,9 @@ class ArchitectureTest {
           entry("feed", List.of("household", "units")),
           entry("journal", List.of()),
           entry("learn", List.of("journal", "crop", "light", "air", "household", "units")),
-          entry("water", List.of("cost", "crop", "light", "air", "feed", "household", "units")),
+          entry(
+              "water",
+              List.of("cost", "crop", "light", "air", "feed", "weather", "household", "units")),
           entry("cost", List.of("household", "units")));
 
   private static final String[] CORE_PACKAGES =

@@ -8,10 +8,10 @@ import picocli.CommandLine.Option;
 import sallet.app.file.HouseholdFile;
 import sallet.app.report.water.AwayFiles;
 import sallet.app.report.water.AwayJson;
+import sallet.app.report.water.AwayReport;
 import sallet.app.report.water.AwayText;
 import sallet.app.use.TellWater;
 import sallet.household.Absence;
-import sallet.water.absence.AwaySheet;
 
 /** {@code sallet away}: whether the bench may be left alone, and what makes it so. */
 @Command(
@@ -36,6 +36,12 @@ final class AwayCommand extends BenchCommand {
       required = true,
       description = "Last day away, like 2027-07-14.")
   private @Nullable String to;
+
+  @Option(
+      names = "--explain",
+      paramLabel = "PATH",
+      description = "Tell how a number of the JSON comes about, like asItStands.lastsProbability.")
+  private @Nullable String explain;
 
   AwayCommand(Terminal terminal) {
     super(terminal);
@@ -62,17 +68,18 @@ final class AwayCommand extends BenchCommand {
 
   private ExitStatus away(HouseholdFile.Good file, TellWater.Wish wish, Absence absence) {
     try (Interrupt interrupt = new Interrupt()) {
-      AwaySheet sheet =
+      AwayReport report =
           TellWater.away(
               file.household(),
               file.catalogue(),
               wish,
               absence,
+              Optional.ofNullable(explain),
               step -> progress(step + " ..."),
               interrupt::asked);
       return tell(
           new Report(
-              () -> AwayText.of(sheet), () -> AwayJson.of(sheet), () -> AwayFiles.of(sheet)));
+              () -> AwayText.of(report), () -> AwayJson.of(report), () -> AwayFiles.of(report)));
     }
   }
 }

@@ -39,13 +39,15 @@ final class WateringBuilder {
         orElse("bench.floodDepth", usual),
         tank(),
         stream("bench.otherPots", this::otherPots).toList(),
-        stream("bench.weighings", this::weighing).flatMap(Optional::stream).toList(),
-        stream("reservoir.readings", this::level)
-            .flatMap(Optional::stream)
-            .sorted(Comparator.comparing(Watering.Level::date))
-            .toList(),
-        values.get("room.fan", Boolean.class).orElse(false),
-        values.number("room.airChanges"));
+        new Watering.Airing(
+            values.get("room.fan", Boolean.class).orElse(false), values.number("room.airChanges")),
+        new Watering.Readings(
+            stream("bench.weighings", this::weighing).flatMap(Optional::stream).toList(),
+            stream("reservoir.readings", this::level)
+                .flatMap(Optional::stream)
+                .sorted(Comparator.comparing(Watering.Level::date))
+                .toList(),
+            List.of()));
   }
 
   private <T> Stream<T> stream(String list, Function<String, T> item) {
@@ -54,12 +56,22 @@ final class WateringBuilder {
 
   private Watering.Pump pump() {
     return new Watering.Pump(
-        values.base("pump.flow"),
-        values.base("pump.head"),
+        curve(),
         orElse("pump.lift", bench.heightM()),
         values.base("pump.power"),
         minutes("pump.fillTime"),
         1000 * values.base("pump.drain"));
+  }
+
+  /** The points of its curve by height, else a straight line. */
+  private List<Watering.CurvePoint> curve() {
+    return values.isList("pump.curve")
+        ? stream(
+                "pump.curve",
+                at -> new Watering.CurvePoint(values.base(at + "head"), values.base(at + "flow")))
+            .sorted(Comparator.comparingDouble(Watering.CurvePoint::headM))
+            .toList()
+        : Watering.CurvePoint.straight(values.base("pump.flow"), values.base("pump.head"));
   }
 
   private Watering.TimerSetting timer() {
@@ -79,7 +91,8 @@ final class WateringBuilder {
         optional("reservoir.level"),
         values.base("reservoir.ec"),
         values.base("reservoir.highestEc"),
-        optional("reservoir.temperature"));
+        optional("reservoir.temperature"),
+        optional("reservoir.bleach"));
   }
 
   private Watering.OtherPots otherPots(String at) {

@@ -24,6 +24,7 @@ final class WateringChecks {
 
   void check() {
     timer();
+    curve();
     Set<String> taken = new HashSet<>();
     for (int i = 0; i < values.count("bench.otherPots"); i++) {
       otherPots("bench.otherPots[" + i + "]", taken);
@@ -40,6 +41,32 @@ final class WateringChecks {
         && household.watering().timer().kind().equals("segments")
         && (step < 1 || DAY_MINUTES % step != 0)) {
       add("timer.step", "segments of " + step + " min do not make up a day; dials have 15 or 30");
+    }
+  }
+
+  private void curve() {
+    if (!values.isList("pump.curve") || !values.sound("pump.curve")) {
+      return;
+    }
+    for (String key : List.of("pump.flow", "pump.head")) {
+      if (values.written(key)) {
+        add(key, "stands beside pump.curve, which tells flow at every height; keep one of the two");
+      }
+    }
+    List<Watering.CurvePoint> curve = household.watering().pump().curve();
+    for (int i = 1; i < curve.size(); i++) {
+      Watering.CurvePoint low = curve.get(i - 1);
+      Watering.CurvePoint high = curve.get(i);
+      if (!(high.headM() > low.headM() && high.flowLh() <= low.flowLh())) {
+        add(
+            "pump.curve",
+            "a pump brings less the higher it lifts, but here %s L/h at %s m and %s L/h at %s m; look at the box again"
+                .formatted(
+                    Quantity.plain(low.flowLh()),
+                    Quantity.plain(low.headM()),
+                    Quantity.plain(high.flowLh()),
+                    Quantity.plain(high.headM())));
+      }
     }
   }
 
@@ -82,7 +109,7 @@ final class WateringChecks {
   }
 
   private void levels() {
-    List<Watering.Level> levels = household.watering().levels();
+    List<Watering.Level> levels = household.watering().readings().levels();
     double full = household.reservoir().volumeL();
     for (int i = 0; i < values.count("reservoir.readings"); i++) {
       String at = "reservoir.readings[" + i + "]";

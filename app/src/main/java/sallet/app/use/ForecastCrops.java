@@ -146,7 +146,7 @@ public final class ForecastCrops {
         Skies.over(light, List.of(pot), household.room().air(), skies, Spread.PRIOR.seed()),
         sitesCm2.get(pot),
         household.room().air(),
-        household.watering().fan() ? Exposure.FAN_AIR_M_PER_S : Exposure.STILL_AIR_M_PER_S,
+        household.watering().airing().fan() ? Exposure.FAN_AIR_M_PER_S : Exposure.STILL_AIR_M_PER_S,
         household.place().latitudeDeg() < 0);
   }
 

@@ -76,6 +76,40 @@ public final class MakePlan {
       Optional<LastPlan> last,
       Consumer<String> progress,
       BooleanSupplier cancelled) {
+    Asked asked = asked(household, catalogue, wish, standing, last);
+    Standing now = asked.now();
+    SowingPlan plan = Planner.plan(asked.request(), progress, cancelled);
+    progress.accept("Luck of the coming weeks");
+    return new PlanAnswer(
+        Luck.told(plan, household, catalogue, asked.request().present(), now.learned()),
+        standing.map(Stock::standing),
+        asked.basis(),
+        last.map(l -> Changes.of(plan, l, now)).orElse(List.of()),
+        wish.whatIf() ? whatIf(asked.request(), plan, wish, progress, cancelled) : List.of());
+  }
+
+  /** The sowings alone, without their luck and what limits them; see {@link #of}. */
+  static SowingPlan sowings(
+      Household household,
+      Catalogue catalogue,
+      Wish wish,
+      Optional<Stock> standing,
+      Optional<LastPlan> last,
+      Consumer<String> progress,
+      BooleanSupplier cancelled) {
+    return Planner.plan(
+        asked(household, catalogue, wish, standing, last).request(), progress, cancelled);
+  }
+
+  /** What stands, what that rests on, and what the planner is asked. */
+  private record Asked(Standing now, String basis, Planner.Request request) {}
+
+  private static Asked asked(
+      Household household,
+      Catalogue catalogue,
+      Wish wish,
+      Optional<Stock> standing,
+      Optional<LastPlan> last) {
     Standing now =
         standing
             .map(Stock::standing)
@@ -93,26 +127,19 @@ public final class MakePlan {
                 catalogue,
                 last.map(l -> l.promises(now)).orElse(List.of()),
                 last.filter(l -> l.basis().equals(basis)).isPresent());
-    Planner.Request request =
+    double usual = standing.isPresent() ? now.learned().margin() : Learned.USUAL_MARGIN;
+    return new Asked(
+        now,
+        basis,
         new Planner.Request(
             household,
             catalogue,
             wish.from(),
             wish.weeks(),
-            wish.margin()
-                .orElseGet(
-                    () -> standing.isPresent() ? now.learned().margin() : Learned.USUAL_MARGIN),
+            wish.margin().orElse(usual),
             present,
             wish.effort(),
-            wish.solver());
-    SowingPlan plan = Planner.plan(request, progress, cancelled);
-    progress.accept("Luck of the coming weeks");
-    return new PlanAnswer(
-        Luck.told(plan, household, catalogue, present, now.learned()),
-        standing.map(Stock::standing),
-        basis,
-        last.map(l -> Changes.of(plan, l, now)).orElse(List.of()),
-        wish.whatIf() ? whatIf(request, plan, wish, progress, cancelled) : List.of());
+            wish.solver()));
   }
 
   /**

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import sallet.app.report.water.AwayReport;
+import sallet.app.report.water.Explained;
 import sallet.app.report.water.WaterReport;
 import sallet.crop.Catalogue;
 import sallet.household.Absence;
@@ -18,6 +20,7 @@ import sallet.plan.LastPlan;
 import sallet.plan.SowingPlan;
 import sallet.plan.linear.LinearSolver;
 import sallet.water.WaterFault;
+import sallet.water.absence.AwayExplanation;
 import sallet.water.absence.AwaySheet;
 import sallet.water.absence.Leaving;
 import sallet.water.home.HomeBench;
@@ -88,27 +91,33 @@ public final class TellWater {
       Optional<String> explain,
       Consumer<String> progress,
       BooleanSupplier cancelled) {
-    Household home = known(household, wish, progress);
+    Household home = known(household, wish);
     HomeBench.of(home);
     TellWater tell = new TellWater(home, catalogue, wish);
     LocalDate until = wish.today().plusDays(HomeWater.DAYS + 1L);
-    HomeWater water = HomeWater.of(home, wish.today(), tell.plants(until, progress, cancelled));
+    List<StandingPlant> plants = tell.plants(until, progress, cancelled);
+    progress.accept("Water of every pot and hour");
+    HomeWater water = HomeWater.of(home, wish.today(), plants);
     return new WaterReport(
-        water.sheet(), explain.map(path -> new WaterReport.Explained(path, water.explain(path))));
+        water.sheet(),
+        Basis.of(household, home, wish),
+        explain.map(path -> new Explained(path, water.explain(path))));
   }
 
   /**
    * The sheet of an absence.
    *
+   * @param explain path of a number to explain
    * @throws sallet.water.WaterFault when the dates are wrong, or pump, pots, flood and reservoir do
    *     not go together
    * @throws sallet.plan.NoPlan when nothing can stand on the bench
    */
-  public static AwaySheet away(
+  public static AwayReport away(
       Household household,
       Catalogue catalogue,
       Wish wish,
       Absence absence,
+      Optional<String> explain,
       Consumer<String> progress,
       BooleanSupplier cancelled) {
     List<WaterFault.Line> faults = Leaving.dates(wish.today(), absence.from(), absence.to());
@@ -118,36 +127,34 @@ public final class TellWater {
     HomeBench.of(household);
     List<Absence> absences = new ArrayList<>(household.absences());
     absences.add(absence);
-    Household away = known(household, wish, progress).withAbsences(absences);
+    Household away = known(household, wish).withAbsences(absences);
     TellWater tell = new TellWater(away, catalogue, wish);
     LocalDate until = absence.to().plusDays(2);
-    return Leaving.sheet(
-        away, tell.plants(until, progress, cancelled), wish.today(), absence.from(), absence.to());
+    List<StandingPlant> plants = tell.plants(until, progress, cancelled);
+    progress.accept("Trying out what saves water");
+    AwaySheet sheet = Leaving.sheet(away, plants, wish.today(), absence.from(), absence.to());
+    return new AwayReport(
+        sheet,
+        Basis.of(household, away, wish),
+        explain.map(path -> new Explained(path, AwayExplanation.of(away, sheet, path))));
   }
 
   /**
    * The household with its journal's readings; they teach only about days on which it is known what
    * stood on the bench.
    */
-  private static Household known(Household household, Wish wish, Consumer<String> progress) {
-    Watering told =
-        wish.stock()
-            .map(stock -> WaterRows.of(household, stock.journal(), wish.today()).watering())
-            .orElse(household.watering());
-    List<Watering.Level> within =
-        told.levels().stream().filter(l -> knownOn(l.date(), wish)).toList();
-    if (within.size() < told.levels().size()) {
-      progress.accept(
-          "Left out %d readings of the reservoir before %s or after %s"
-              .formatted(told.levels().size() - within.size(), wish.since(), wish.today()));
-    }
-    List<String> others = wish.stock().map(s -> s.standing().otherPots()).orElse(List.of());
-    if (!others.isEmpty()) {
-      progress.accept(
-          "What stands in %s has no growth model, so the water of its leaves is not counted"
-              .formatted(String.join(", ", others)));
-    }
-    return household.withWatering(told.withLevels(within));
+  private static Household known(Household household, Wish wish) {
+    Watering told = told(household, wish);
+    return household.withWatering(
+        told.withLevels(
+            told.readings().levels().stream().filter(l -> knownOn(l.date(), wish)).toList()));
+  }
+
+  /** Pump, tank and readings as file and journal have them. */
+  static Watering told(Household household, Wish wish) {
+    return wish.stock()
+        .map(stock -> WaterRows.of(household, stock.journal(), wish.today()).watering())
+        .orElse(household.watering());
   }
 
   private static boolean knownOn(LocalDate day, Wish wish) {
@@ -161,22 +168,21 @@ public final class TellWater {
     int weeks =
         (int) Math.min(MOST_WEEKS, (until.toEpochDay() - from.toEpochDay()) / 7 + WEEKS_BEYOND);
     SowingPlan plan =
-        MakePlan.of(
-                household,
-                catalogue,
-                new MakePlan.Wish(
-                    from,
-                    weeks,
-                    Optional.empty(),
-                    wish.seconds(),
-                    wish.dives(),
-                    LinearSolver.NATIVE,
-                    false),
-                wish.stock(),
-                wish.last(),
-                progress,
-                cancelled)
-            .plan();
+        MakePlan.sowings(
+            household,
+            catalogue,
+            new MakePlan.Wish(
+                from,
+                weeks,
+                Optional.empty(),
+                wish.seconds(),
+                wish.dives(),
+                LinearSolver.NATIVE,
+                false),
+            wish.stock(),
+            wish.last(),
+            progress,
+            cancelled);
     Standing standing =
         wish.stock()
             .map(MakePlan.Stock::standing)

@@ -2,6 +2,7 @@ package sallet.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -162,8 +163,13 @@ class WaterCallTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "pump: {head: 0.6 m}|pump.head: a pump that lifts water 0.6 m at the most cannot fill a tray",
+        "pump: {head: 0.6 m}|pump: a pump that lifts water 0.6 m at the most cannot fill a tray",
         "pump: {head: 5 cm}|pump.head",
+        "pump: {curve: [{head: 0 m, flow: 1200 L/h}, {head: 1 m, flow: 500 L/h}], flow: 900 L/h}|pump.flow (line 8): stands beside pump.curve",
+        "pump: {curve: [{head: 0 m, flow: 700 L/h}, {head: 1 m, flow: 900 L/h}]}|pump.curve (line 8): a pump brings less the higher it lifts, but here 700 L/h at 0 m and 900 L/h at 1 m",
+        "pump: {curve: [{head: 1 m, flow: 700 L/h}, {head: 1 m, flow: 600 L/h}]}|pump.curve (line 8): a pump brings less the higher it lifts",
+        "pump: {curve: [{head: 0 m, flow: 700 L/h}]}|pump.curve",
+        "pump: {curve: [{head: 0 m, flow: 700 L/h}, {head: 60 cm, flow: 300 L/h}]}|pump: a pump that lifts water 0.6 m at the most",
         "timer: {step: 7 min}|timer.step (line 8): segments of 7 min do not make up a day",
         "timer: {kind: sundial}|timer.kind",
         "tariff: {day: 1, night: 2}|ok",
@@ -193,6 +199,163 @@ class WaterCallTest {
     assertThat(call.status()).as(call.err()).isEqualTo(2);
     assertThat(call.err()).contains(sentence);
     assertThat(call.out()).isEmpty();
+  }
+
+  /**
+   * Lifts of 0.65 to 0.69 m on the curve 0:1200 0.5:950 1.0:560 1.5:0 of the check files (FL05: 833
+   * L/h at 0.65 m); 80 % of it fills the tray, so the time follows from the flood by hand.
+   */
+  @Test
+  void aPumpMayBeToldByItsCurve() throws IOException {
+    String curve =
+        "pump: {lift: 0.65 m, curve: [{head: 0 m, flow: 1200 L/h}, {head: 1.5 m, flow: 0 L/h},"
+            + " {head: 0.5 m, flow: 950 L/h}, {head: 1.0 m, flow: 560 L/h}]}";
+    JsonNode flood = json(call("water", curve, "--json")).path("flood");
+    double rise = flood.path("depthM").asDouble();
+    double mean = 833 - 780 * rise / 2;
+    assertThat(flood.path("fillMinutes").asDouble())
+        .isCloseTo(60 * flood.path("volumeL").asDouble() / (0.8 * mean), withinPercentage(0.1));
+  }
+
+  /**
+   * The same home in other units floods alike; 1 in is 2.54 cm, 1 gal 3.785411784 L. What stands is
+   * a plan's and may differ in the last digit, so what is compared does not hang on it.
+   */
+  @Test
+  void unitsOfTheFileDoNotChangeTheSheet() throws IOException {
+    JsonNode metric = json(written("metric.yaml", METRIC, "water"));
+    JsonNode us = json(written("us.yaml", US, "water"));
+    for (String number :
+        List.of(
+            "/flood/volumeL",
+            "/flood/depthM",
+            "/flood/fillMinutes",
+            "/flood/drainMinutes",
+            "/reservoir/leastL",
+            "/reservoir/usableL",
+            "/cleaning/bleachMostMl",
+            "/solution/temperatureC",
+            "/room/lampMeanW",
+            "/pots/7/fullMl")) {
+      assertThat(us.at(number).asDouble())
+          .as(number)
+          .isPositive()
+          .isCloseTo(metric.at(number).asDouble(), withinPercentage(1e-3));
+    }
+    String[] away = {"--from", "2026-12-04", "--to", "2026-12-14"};
+    assertThat(json(written("us.yaml", US, "away", away)).at("/asItStands/reservoir/leastL"))
+        .isEqualTo(us.at("/reservoir/leastL"));
+  }
+
+  private Call written(String name, String home, String command, String... more)
+      throws IOException {
+    Path file = Files.writeString(folder.resolve(name), home);
+    List<String> args = new ArrayList<>(List.of(command, file.toString(), "--json"));
+    args.addAll(List.of("--today", "2026-11-28", "--effort", "1"));
+    args.addAll(List.of(more));
+    return Call.of(args.toArray(String[]::new));
+  }
+
+  private static final String METRIC =
+      """
+      place: {latitude: 44.98, longitude: -93.27, elevation: 253 m, timeZone: America/Chicago}
+      room: {size: {width: 3.048 m, depth: 3.048 m, height: 2.4384 m}, air: {day: 20 °C, night: 15 °C}}
+      bench: {width: 121.92 cm, depth: 60.96 cm, height: 76.2 cm, pots: {rows: 2, columns: 4, height: 12.7 cm}, floodDepth: 3.81 cm}
+      lamp: {size: {length: 91.44 cm, width: 30.48 cm}, power: 150 W}
+      pump: {flow: 1135.6235352 L/h, head: 1.8288 m}
+      reservoir: {volume: 60.566588544 L, height: 30.48 cm}
+      """;
+
+  private static final String US =
+      """
+      place: {latitude: 44.98, longitude: -93.27, elevation: 253 m, timeZone: America/Chicago}
+      room: {size: {width: 10 ft, depth: 10 ft, height: 8 ft}, air: {day: 68 °F, night: 59 °F}}
+      bench: {width: 48 in, depth: 24 in, height: 30 in, pots: {rows: 2, columns: 4, height: 5 in}, floodDepth: 1.5 in}
+      lamp: {size: {length: 3 ft, width: 1 ft}, power: 150 W}
+      pump: {flow: 300 gal/h, head: 6 ft}
+      reservoir: {volume: 16 gal, height: 12 in}
+      """;
+
+  /** 40 mL in 10 L of 5 % bleach make 200 mg/L (common practice); so does 4 mL a litre. */
+  @Test
+  void bleachIsDosedByItsOwnStrength() throws IOException {
+    JsonNode usual = json(call("water", "", "--json")).path("cleaning");
+    double litres = usual.path("litres").asDouble();
+    assertThat(usual.path("bleachTold").asBoolean()).isFalse();
+    assertThat(usual.path("bleachMostMl").asDouble()).isCloseTo(4 * litres, within(1e-2));
+    assertThat(unwrapped(call("water", "reservoir: {volume: 40 L, bleach: 8 %}")))
+        .contains("CLEANING BETWEEN CROPS", "label says 8.0 %")
+        .contains("Never mix bleach");
+    assertThat(call("water", "reservoir: {volume: 40 L, bleach: 40 %}").err())
+        .contains("reservoir.bleach");
+  }
+
+  /** Each caution stands where its advice is given. */
+  @Test
+  void cautionsStandBesideTheirAdvice() throws IOException {
+    assertThat(unwrapped(call("water", "")))
+        .contains("Mains near water", "Overflow and siphon", "A litre weighs a kilogram")
+        .contains("Legionella", "Never mix bleach", "Flood water must not touch the leaves")
+        .contains("kg on 0.13 m², 2.9 kN/m²");
+    assertThat(unwrapped(call("away", "", "--from", "2026-12-02", "--to", "2027-01-25")))
+        .contains("Mains near water", "Overflow and siphon", "A litre weighs a kilogram")
+        .contains("Flood water must not touch the leaves", "pull the plug of the pump with dry");
+  }
+
+  private static String unwrapped(Call call) {
+    assertThat(call.status()).as(call.err()).isZero();
+    return call.out().replaceAll("\\s+", " ");
+  }
+
+  /** Without a journal the sheet says whose plants it tells of; with one, which it cannot. */
+  @Test
+  void theSheetSaysWhatItRestsOn() throws IOException {
+    assertThat(unwrapped(call("water", "")))
+        .contains("a sowing plan begun on Sat 26 Sep 2026 would have there now");
+    Path rows =
+        Files.writeString(
+            folder.resolve("rows.csv"),
+            """
+            date,event,batch,crop,count,place
+            2026-09-26,sow,a,loose-leaf lettuce green,4,4
+            2026-10-24,move,a,,2,A1+A2
+            2026-10-01,sow,t,dwarf tomato,1,1
+            2026-10-30,move,t,,1,B3
+            """);
+    Path file = Files.writeString(folder.resolve("home.yaml"), HOME);
+    for (String[] command :
+        new String[][] {
+          {"water"}, {"away", "--from", "2026-12-02", "--to", "2026-12-05"},
+        }) {
+      List<String> args = new ArrayList<>(List.of(command));
+      args.add(1, file.toString());
+      args.addAll(List.of("--today", "2026-11-28", "--effort", "1", "--journal", rows.toString()));
+      args.addAll(List.of("--out", folder.resolve("out").toString()));
+      assertThat(unwrapped(Call.of(args.toArray(String[]::new))))
+          .contains("What stands in B3 has no growth model");
+      assertThat(folder.resolve("out/" + command[0] + ".html"))
+          .content()
+          .contains("What stands in B3 has no growth model");
+      assertThat(folder.resolve("out/" + command[0] + ".json"))
+          .content()
+          .contains("What stands in B3 has no growth model");
+    }
+  }
+
+  @Test
+  void aNumberOfAnAbsenceIsExplained() throws IOException {
+    String[] days = {"--from", "2026-12-09", "--to", "2026-12-14", "--explain", "departure.levelL"};
+    assertThat(unwrapped(call("away", "", days)))
+        .contains("level on leaving", "Graamans et al. 2017", "a bowl day");
+    List<String> more = new ArrayList<>(List.of(days));
+    more.add("--json");
+    JsonNode sheet = json(call("away", "", more.toArray(String[]::new)));
+    follows(sheet, "away.schema.json");
+    JsonNode steps = sheet.path("explained").path("steps");
+    assertThat(steps.get(2).path("value").asDouble())
+        .isCloseTo(sheet.path("departure").path("levelL").asDouble(), within(1e-3));
+    days[5] = "note";
+    assertThat(call("away", "", days).err()).contains("--explain: \"note\" is no number");
   }
 
   @Test

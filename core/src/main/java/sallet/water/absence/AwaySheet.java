@@ -11,6 +11,7 @@ import sallet.water.home.Learned;
  * @param from first day away
  * @param to last day away
  * @param verdict the verdict
+ * @param departure the reservoir on the morning of leaving when nothing is done
  * @param asItStands what becomes of it when nothing is done
  * @param prepared what becomes of it when the chosen steps are done
  * @param chosen the steps with the least trouble that make it safe; empty when none are needed
@@ -27,6 +28,7 @@ public record AwaySheet(
     LocalDate from,
     LocalDate to,
     Verdict verdict,
+    Departure departure,
     Outlook asItStands,
     Outlook prepared,
     List<Step> chosen,

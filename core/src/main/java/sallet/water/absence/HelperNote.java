@@ -21,7 +21,7 @@ final class HelperNote {
           String.format(
               Locale.ROOT,
               "Look in once, about %s. The reservoir then stands near %.0f L (%.0f cm) while the tray is empty; anything above %.0f L is well.",
-              from.plusDays(days / 2),
+              DayWords.of(from.plusDays(days / 2)),
               middle.levelL(),
               middle.levelL() * cmPerL,
               middle.lowL()));
@@ -31,7 +31,7 @@ final class HelperNote {
           String.format(
               Locale.ROOT,
               "On %s: wait until the tray is empty, then fill the reservoir with plain cold tap water up to %.0f cm. It takes about %.0f L.",
-              visit.day(),
+              DayWords.of(visit.day()),
               best.scene().levelL() * cmPerL,
               visit.litres()));
     }

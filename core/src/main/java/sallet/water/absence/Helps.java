@@ -16,13 +16,17 @@ final class Helps {
   private Helps() {}
 
   static Step fill(double litres, boolean plain) {
+    String what = plain ? "plain water" : "solution as strong as what is in it";
     return new Step(
         Step.Kind.FILL,
-        String.format(
-            Locale.ROOT,
-            "Fill the reservoir to the brim on the evening before, with %.0f L of %s.",
-            litres,
-            plain ? "plain water" : "solution as strong as what is in it"),
+        litres < 1
+            ? "See that the reservoir is full to the brim on the evening before; top up with %s."
+                .formatted(what)
+            : String.format(
+                Locale.ROOT,
+                "Fill the reservoir to the brim on the evening before, with about %.0f L of %s.",
+                litres,
+                what),
         0,
         0,
         Double.NaN,
@@ -60,9 +64,9 @@ final class Helps {
                     String.format(
                         Locale.ROOT,
                         "%s (about %.0f L)",
-                        from.plusDays(visits.mornings().get(i)),
+                        DayWords.of(from.plusDays(visits.mornings().get(i))),
                         visits.litres().get(i)))
-            .collect(Collectors.joining(" and "));
+            .collect(Collectors.joining(", "));
     return new Step(
         Step.Kind.NEIGHBOUR,
         "Ask somebody to fill the reservoir with plain water on " + days + ".",

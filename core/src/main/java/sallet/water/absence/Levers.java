@@ -64,15 +64,15 @@ final class Levers {
 
   private void fan() {
     Watering w = scene.household().watering();
-    if (w.fan()) {
-      add(Step.Kind.FAN, "Switch the fan off.", 1, s -> watered(s, w.withFan(false)));
+    if (w.airing().fan()) {
+      add(Step.Kind.FAN, "Switch the fan off.", 1, s -> s.with(still(s.household())));
     }
   }
 
   private void cover() {
     Watering w = scene.household().watering();
     if (!w.tank().covered()) {
-      add(Step.Kind.COVER, "Put a lid on the reservoir.", 1, s -> watered(s, w.withCover(true)));
+      add(Step.Kind.COVER, "Put a lid on the reservoir.", 1, s -> s.with(lidded(s.household())));
     }
   }
 
@@ -140,7 +140,7 @@ final class Levers {
     Room room = h.room();
     MoistAir air =
         MoistAir.of(room.air().dayC().get(month), room.air().humidityPercent().get(month));
-    double changes = h.watering().airChanges();
+    double changes = h.watering().airing().changesPerHour();
     RoomVapour vapour = new RoomVapour(room.widthM() * room.depthM() * room.heightM(), changes);
     double g = gPerHour;
     MoistAir then = air;
@@ -209,11 +209,14 @@ final class Levers {
     levers.add(new Lever(kind, text, trouble, change));
   }
 
-  private static Scene watered(Scene scene, Watering watering) {
-    Watering now = scene.household().watering();
-    boolean fan = now.fan() && watering.fan();
-    boolean covered = now.tank().covered() || watering.tank().covered();
-    return scene.with(scene.household().withWatering(now.withFan(fan).withCover(covered)));
+  private static Household still(Household h) {
+    Watering w = h.watering();
+    return h.withWatering(w.withAiring(new Watering.Airing(false, w.airing().changesPerHour())));
+  }
+
+  private static Household lidded(Household h) {
+    Watering w = h.watering();
+    return h.withWatering(w.withTank(w.tank().withCover(true)));
   }
 
   private static Household aired(Household h, double share, double points) {
@@ -224,7 +227,12 @@ final class Levers {
             .toList();
     return h.withRoom(
             h.room().withAir(new AirClimate(air.dayC(), air.nightC(), damper, air.co2Ppm())))
-        .withWatering(h.watering().withAirChanges(share * h.watering().airChanges()));
+        .withWatering(
+            h.watering()
+                .withAiring(
+                    new Watering.Airing(
+                        h.watering().airing().fan(),
+                        share * h.watering().airing().changesPerHour())));
   }
 
   private static Household cooler(Household h) {

@@ -3,6 +3,7 @@ package sallet.water.absence;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -12,6 +13,7 @@ import sallet.light.RoomLight;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.flood.PotDay;
 import sallet.water.home.BenchDays;
+import sallet.water.home.BenchFloods;
 import sallet.water.home.HomeBench;
 import sallet.water.home.HomeWater;
 import sallet.water.home.Learned;
@@ -20,15 +22,18 @@ import sallet.water.reservoir.Tank;
 import sallet.water.reservoir.TankForecast;
 import sallet.water.transpiration.HourlyUse;
 import sallet.water.transpiration.LeafCover;
+import sallet.water.transpiration.StandingPlant;
 
-/** Looks at scenes of one absence; light is reckoned once for each set of lamps. */
+/**
+ * Looks at scenes of one absence; light is reckoned once for each set of lamps, leaves once for
+ * each set of plants.
+ */
 final class Watcher {
-  private static final double FIRST_GUESS_FLOODS = 4;
-
   private final LocalDate from;
   private final int days;
   private final Learned learned;
   private final Map<List<Lamp>, HourlyLight> light = new HashMap<>();
+  private final IdentityHashMap<List<StandingPlant>, LeafCover> leaves = new IdentityHashMap<>();
 
   Watcher(LocalDate from, int days, Learned learned) {
     this.from = from;
@@ -38,26 +43,34 @@ final class Watcher {
 
   Outlook look(Scene scene) {
     HomeBench bench = HomeBench.of(scene.household());
-    HourlyLight at = light(scene);
-    BenchDays bdays = BenchDays.of(scene.household(), at, scene.plants());
+    BenchDays bdays = days(scene);
     double safe = learned.factor().quantile(HomeWater.SAFE);
-    HourlyUse first = bdays.use(bench.around(FIRST_GUESS_FLOODS));
-    FloodSchedule schedule = bench.schedule(first, safe, 0, days);
+    HourlyUse first = bdays.use(bench.around(HomeWater.FIRST_GUESS_FLOODS));
+    FloodSchedule schedule = new BenchFloods(bench, first, safe, 0, days).schedule();
     HourlyUse use = bdays.use(bench.around(schedule.floodsPerDay()));
+    BenchFloods floods = new BenchFloods(bench, use, safe, 0, days);
     TankForecast tank = tank(bench, scene, use);
     double median = tank.usedL(days - 1);
-    Demand demand = Demand.of(median, learned.factor().logSd());
-    double usable = bench.tank().usableL(scene.levelL());
+    double before = scene.usedSinceL();
+    Demand since = Demand.of(before + median, learned.factor().logSd());
     return new Outlook(
-        demand,
-        usable,
-        demand.lasts(usable),
+        Demand.of(median, learned.factor().logSd()),
+        bench.tank().usableL(scene.levelL()),
+        since.lasts(bench.tank().usableL(scene.levelL() + before)),
         returnMsCm(scene, median),
-        returnMsCm(scene, demand.litresFor(Outlook.SAFE)),
-        atRisk(bench, use, bdays.cover(), schedule, safe),
-        mostFragileHours(bench, use, bdays.cover(), safe),
+        returnMsCm(scene, since.litresFor(Outlook.SAFE) - before),
+        atRisk(floods, bdays.cover(), schedule),
+        mostFragileHours(floods, bdays.cover()),
         schedule,
         tank);
+  }
+
+  private BenchDays days(Scene scene) {
+    HourlyLight at = light(scene);
+    return BenchDays.of(
+        scene.household(),
+        at,
+        leaves.computeIfAbsent(scene.plants(), p -> LeafCover.of(p, from, at.places(), days)));
   }
 
   HourlyLight light(Scene scene) {
@@ -68,34 +81,38 @@ final class Watcher {
   /** Water of each pot over the absence, at factor 1, mL. */
   List<Double> potsMl(Scene scene) {
     HomeBench bench = HomeBench.of(scene.household());
-    HourlyUse use =
-        BenchDays.of(scene.household(), light(scene), scene.plants())
-            .use(bench.around(FIRST_GUESS_FLOODS));
+    HourlyUse use = days(scene).use(bench.around(HomeWater.FIRST_GUESS_FLOODS));
     return IntStream.range(0, use.pots())
         .mapToObj(pot -> IntStream.range(0, days).mapToDouble(day -> use.potDayMl(pot, day)).sum())
         .toList();
   }
 
+  /** Level and salt on the days away, as unsure as the days since the level was sure make them. */
   private TankForecast tank(HomeBench bench, Scene scene, HourlyUse use) {
-    List<Double> perDay =
-        IntStream.range(0, days)
-            .mapToObj(day -> learned.factor().median() * use.dayL(day))
-            .toList();
-    return tank(bench.tank(), scene, perDay, List.of());
+    List<Double> perDay = new ArrayList<>(scene.usedL());
+    for (int day = 0; day < days; day++) {
+      perDay.add(learned.factor().median() * use.dayL(day));
+    }
+    double used = scene.usedSinceL();
+    double sureL = scene.levelL() + used;
+    double salt = scene.levelL() * scene.msCm() + used * learned.uptake().msCm();
+    int before = scene.usedL().size();
+    return TankForecast.of(
+            start(bench.tank(), sureL, sureL > 0 ? salt / sureL : scene.msCm()),
+            from.minusDays(before),
+            perDay)
+        .after(before);
   }
 
   /** Level and salt of a tank that is filled up on some mornings. */
   TankForecast tank(Tank tank, Scene scene, List<Double> perDayL, List<Integer> filled) {
-    return TankForecast.of(
-        new TankForecast.Start(
-            tank,
-            scene.levelL() + tank.fullL() - scene.household().reservoir().volumeL(),
-            scene.msCm(),
-            learned.factor().logSd(),
-            learned.uptake().msCm()),
-        from,
-        perDayL,
-        filled);
+    double more = tank.fullL() - scene.household().reservoir().volumeL();
+    return TankForecast.of(start(tank, scene.levelL() + more, scene.msCm()), from, perDayL, filled);
+  }
+
+  private TankForecast.Start start(Tank tank, double litres, double msCm) {
+    return new TankForecast.Start(
+        tank, litres, msCm, learned.factor().logSd(), learned.uptake().msCm());
   }
 
   private double returnMsCm(Scene scene, double usedL) {
@@ -103,17 +120,16 @@ final class Watcher {
         .returnMsCm(scene.msCm());
   }
 
-  private List<String> atRisk(
-      HomeBench bench, HourlyUse use, LeafCover cover, FloodSchedule schedule, double safe) {
-    List<String> risky = new ArrayList<>();
-    for (int pot = 0; pot < bench.size(); pot++) {
-      if (stands(cover, pot)
-          && (schedule.unserved().contains(bench.name(pot))
-              || !outlivesMissedFlood(day(bench, use, pot, safe), schedule))) {
-        risky.add(bench.name(pot));
-      }
-    }
-    return risky;
+  private List<String> atRisk(BenchFloods floods, LeafCover cover, FloodSchedule schedule) {
+    HomeBench bench = floods.bench();
+    return IntStream.range(0, bench.size())
+        .filter(pot -> stands(cover, pot))
+        .filter(
+            pot ->
+                schedule.unserved().contains(bench.name(pot))
+                    || !outlivesMissedFlood(floods.untilWilting(pot), schedule))
+        .mapToObj(bench::name)
+        .toList();
   }
 
   private static boolean outlivesMissedFlood(PotDay pot, FloodSchedule schedule) {
@@ -124,17 +140,12 @@ final class Watcher {
         .allMatch(start -> pot.lastsMinutes(start) >= schedule.minutesToNextButOne(start));
   }
 
-  private double mostFragileHours(HomeBench bench, HourlyUse use, LeafCover cover, double safe) {
-    return IntStream.range(0, bench.size())
+  private double mostFragileHours(BenchFloods floods, LeafCover cover) {
+    return IntStream.range(0, floods.bench().size())
         .filter(pot -> stands(cover, pot))
-        .mapToDouble(pot -> day(bench, use, pot, safe).shortestMinutes() / 60)
+        .mapToDouble(pot -> floods.untilWilting(pot).shortestMinutes() / 60)
         .min()
         .orElse(Double.POSITIVE_INFINITY);
-  }
-
-  private PotDay day(HomeBench bench, HourlyUse use, int pot, double safe) {
-    double lasting = bench.water(pot).lastingMl();
-    return bench.potDay(use, pot, safe, 0, days, lasting, lasting);
   }
 
   private boolean stands(LeafCover cover, int pot) {

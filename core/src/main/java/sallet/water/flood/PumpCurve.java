@@ -2,6 +2,7 @@ package sallet.water.flood;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import sallet.household.Watering;
 
 /**
  * What a pump lifts: flow against height, straight lines between points, nothing beyond the last.
@@ -37,7 +38,12 @@ public record PumpCurve(List<Point> points) {
 
   /** A straight line from the flow on the level to the height at which nothing flows. */
   public static PumpCurve straight(double levelFlowLh, double highestM) {
-    return new PumpCurve(List.of(new Point(0, levelFlowLh), new Point(highestM, 0)));
+    return of(Watering.CurvePoint.straight(levelFlowLh, highestM));
+  }
+
+  /** The curve of a household's pump. */
+  public static PumpCurve of(List<Watering.CurvePoint> told) {
+    return new PumpCurve(told.stream().map(p -> new Point(p.headM(), p.flowLh())).toList());
   }
 
   /** The same pump with a share of its flow. */
@@ -51,10 +57,13 @@ public record PumpCurve(List<Point> points) {
     return points.get(points.size() - 1).headM();
   }
 
-  /** Flow at a height, L/h. */
+  /** Flow at a height, L/h; below the first point that of the first. */
   public double flowLh(double headM) {
     if (headM > highestM()) {
       return 0;
+    }
+    if (headM <= points.get(0).headM()) {
+      return points.get(0).flowLh();
     }
     int i = 1;
     while (i < points.size() - 1 && points.get(i).headM() < headM) {

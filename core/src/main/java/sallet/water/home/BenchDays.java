@@ -29,14 +29,19 @@ public record BenchDays(HourlyLight light, HourlyAir air, LeafCover cover) {
 
   /** The same in light that is known already. */
   public static BenchDays of(Household household, HourlyLight light, List<StandingPlant> plants) {
+    return of(household, light, LeafCover.of(plants, light.from(), light.places(), light.days()));
+  }
+
+  /** The same with leaves that are known already. */
+  public static BenchDays of(Household household, HourlyLight light, LeafCover cover) {
     LocalDate from = light.from();
     int days = light.days();
     return new BenchDays(
         light,
         ReadAir.of(
             HourlyAir.profile(household.room().air(), from, days, day -> lit(light, day)),
-            household.watering().airReadings()),
-        LeafCover.of(plants, from, light.places(), days));
+            household.watering().readings().air()),
+        cover);
   }
 
   private static boolean[] lit(HourlyLight light, int day) {

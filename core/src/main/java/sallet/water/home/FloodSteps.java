@@ -49,20 +49,27 @@ final class FloodSteps {
 
   List<Step> fill() {
     Watering.Pump pump = watering.pump();
+    PumpCurve curve = PumpCurve.of(pump.curve());
     String how =
         floods.fillMeasured()
             ? "by your watch"
-            : "area x head / flow x ln[(head - lift) / (head - lift - depth)]";
+            : "each straight piece of the curve: area x rise / logarithmic mean of the flows at its ends";
+    double top = pump.liftM() + floods.depthM();
     return List.of(
-        new Step("flow on the level", pump.flowLh(), "L/h", "pump.flow", FILE),
+        new Step("lift", pump.liftM(), "m", "pump.lift, else the height of the bench", FILE),
+        new Step(
+            "flow there",
+            curve.flowLh(pump.liftM()),
+            "L/h",
+            "pump.curve, or straight from pump.flow to 0 at pump.head",
+            FILE),
+        new Step("flow into the full tray", curve.flowLh(top), "L/h", "at lift + depth", FILE),
         new Step(
             "of which is left",
             100 * PumpCurve.USUAL_SHARE,
             "%",
             "hose and bends",
             "judgement; the watch replaces it (pump.fillTime)"),
-        new Step("head at which nothing flows", pump.headM(), "m", "pump.head", FILE),
-        new Step("lift", pump.liftM(), "m", "pump.lift, else the height of the bench", FILE),
         area(),
         new Step("time to fill", floods.fillMinutes(), "min", how, "balance of volumes"));
   }
@@ -100,7 +107,8 @@ final class FloodSteps {
   }
 
   List<Step> perDay() {
-    FloodTimes.Light light = bench.light();
+    FloodTimes.Light light =
+        BenchFloods.light(bench.household(), sheet.day().plusDays(HomeWater.WEEK / 2));
     WaterSheet.PotLine thirsty =
         sheet.pots().stream()
             .max(Comparator.comparingDouble(WaterSheet.PotLine::floodsPerDay))
@@ -110,9 +118,10 @@ final class FloodSteps {
             "light begins",
             light.onMinute() / 60.0,
             "o'clock",
-            "first lamp on after the longest dark",
-            FILE + "; 6 without lamps"),
-        new Step("hours of light", light.hours(), "h", "until the last lamp is off", FILE),
+            "first lamp on after the longest dark; sunrise without lamps",
+            FILE + "; sun: Reda and Andreas 2008"),
+        new Step(
+            "hours of light", light.hours(), "h", "until the last lamp is off, or sunset", FILE),
         new Step(
             "factor on use to be safe for",
             sheet.learned().factor().quantile(HomeWater.SAFE),

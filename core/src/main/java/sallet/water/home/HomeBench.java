@@ -9,16 +9,13 @@ import sallet.household.Household;
 import sallet.household.Watering;
 import sallet.water.WaterFault;
 import sallet.water.flood.Flood;
-import sallet.water.flood.FloodSchedule;
 import sallet.water.flood.FloodTimes;
-import sallet.water.flood.PotDay;
 import sallet.water.flood.PumpCurve;
 import sallet.water.flood.Timer;
 import sallet.water.medium.PotShape;
 import sallet.water.medium.PotWater;
 import sallet.water.reservoir.Tank;
 import sallet.water.transpiration.Canopy;
-import sallet.water.transpiration.HourlyUse;
 import sallet.water.transpiration.Surroundings;
 
 /** The household's bench, pump, timer and tank in numbers. */
@@ -62,10 +59,10 @@ public final class HomeBench {
       Watering.Pump pump = household.watering().pump();
       faults.add(
           new WaterFault.Line(
-              "pump.head",
+              "pump",
               "a pump that lifts water %s m at the most cannot fill a tray %s m above the reservoir's water %s m deep; use a stronger pump or raise the reservoir"
                   .formatted(
-                      HomePots.plain(pump.headM()),
+                      HomePots.plain(pump.highestM()),
                       HomePots.plain(pump.liftM()),
                       HomePots.plain(household.watering().floodDepthM()))));
     }
@@ -113,7 +110,7 @@ public final class HomeBench {
     Watering.Pump pump = watering.pump();
     double areaM2 = floodL / 1000 / watering.floodDepthM();
     OptionalDouble reckoned =
-        PumpCurve.straight(pump.flowLh(), pump.headM())
+        PumpCurve.of(pump.curve())
             .times(PumpCurve.USUAL_SHARE)
             .fillMinutes(pump.liftM(), watering.floodDepthM(), areaM2);
     return reckoned.isPresent() && pump.fillMinutes().isPresent() ? pump.fillMinutes() : reckoned;
@@ -250,65 +247,8 @@ public final class HomeBench {
     double wetHours = floodsPerDay * (timer().onMinutes(fillMinutes) / 60.0 + TRAY_DRIES_H);
     double trayM2 = Math.max(0, b.widthM() * b.depthM() - cm2 / 1e4) * Math.min(24, wetHours) / 24;
     return new Surroundings(
-        household.watering().fan() ? Canopy.FAN_SM : Canopy.STILL_SM,
+        household.watering().airing().fan() ? Canopy.FAN_SM : Canopy.STILL_SM,
         cm2 / pots.size(),
         trayM2 + (household.watering().tank().covered() ? 0 : tankM2()));
-  }
-
-  /** When it is light on the bench by its lamps; 06:00 to 18:00 without one. */
-  public FloodTimes.Light light() {
-    return LampDay.of(household.lamps());
-  }
-
-  /**
-   * The schedule for some days: every hour as thirsty as on the thirstiest of them.
-   *
-   * @param use use at factor 1
-   * @param factor the factor to be safe for
-   * @param fromDay first of these days, counted from the first of {@code use}
-   */
-  public FloodSchedule schedule(HourlyUse use, double factor, int fromDay, int days) {
-    return schedule(use, factor, fromDay, days, List.of());
-  }
-
-  /** The same as if some pots were not there. */
-  FloodSchedule schedule(
-      HourlyUse use, double factor, int fromDay, int days, List<String> without) {
-    List<PotDay> each =
-        IntStream.range(0, size())
-            .filter(pot -> !without.contains(name(pot)))
-            .mapToObj(
-                pot -> potDay(use, pot, factor, fromDay, days, water(pot).allowedMl(), mostMl(pot)))
-            .toList();
-    return FloodTimes.of(each, light(), timer(), length());
-  }
-
-  private double mostMl(int pot) {
-    PotWater water = water(pot);
-    return Math.max(water.allowedMl(), water.withDepletion(PotWater.MOST_DEPLETION).allowedMl());
-  }
-
-  /** A pot on the thirstiest of some days, with so much water to spare. */
-  public PotDay potDay(
-      HourlyUse use,
-      int pot,
-      double factor,
-      int fromDay,
-      int days,
-      double allowedMl,
-      double mostMl) {
-    return new PotDay(
-        name(pot),
-        allowedMl,
-        mostMl,
-        IntStream.range(0, 24)
-            .mapToObj(
-                h ->
-                    factor
-                        * IntStream.range(fromDay, fromDay + days)
-                            .mapToDouble(day -> use.potMl(pot, 24 * day + h))
-                            .max()
-                            .orElse(0))
-            .toList());
   }
 }

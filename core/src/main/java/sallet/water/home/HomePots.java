@@ -89,7 +89,7 @@ final class HomePots {
   /** Mean of the weighings of each kind, mL. */
   private Map<Kind, Double> heldMl(List<Kind> each) {
     Map<Kind, List<Double>> readings = new TreeMap<>();
-    List<Watering.Weighing> weighings = household.watering().weighings();
+    List<Watering.Weighing> weighings = household.watering().readings().weighings();
     List<String> names = household.bench().pots().stream().map(Pot::name).toList();
     for (Watering.Weighing w : weighings) {
       if (w.dryG().isEmpty()) {

@@ -11,7 +11,7 @@ import sallet.cost.Electricity;
 import sallet.household.Household;
 import sallet.household.Watering;
 import sallet.units.Step;
-import sallet.water.caution.FloorLoad;
+import sallet.water.caution.Cleaning;
 import sallet.water.caution.WaterCaution;
 import sallet.water.flood.FloodRun;
 import sallet.water.flood.FloodSchedule;
@@ -36,7 +36,7 @@ public final class HomeWater {
   public static final double SAFE = 0.9;
 
   /** Floods a day from which the wet tray is reckoned before a schedule is known. */
-  static final double FIRST_GUESS_FLOODS = 4;
+  public static final double FIRST_GUESS_FLOODS = 4;
 
   private static final double MMHG_PER_KPA = 7.50062;
 
@@ -57,7 +57,7 @@ public final class HomeWater {
     this.learned = learned;
     this.factor = learned.factor();
     HourlyUse first = days.use(bench.around(FIRST_GUESS_FLOODS));
-    this.schedule = bench.schedule(first, factor.quantile(SAFE), 0, WEEK);
+    this.schedule = new BenchFloods(bench, first, factor.quantile(SAFE), 0, WEEK).schedule();
     this.use = days.use(bench.around(schedule.floodsPerDay()));
   }
 
@@ -93,13 +93,13 @@ public final class HomeWater {
 
   /** What readings before a day teach. */
   public static Learned learned(HomeBench bench, List<StandingPlant> plants, LocalDate day) {
-    Watering watering = bench.household().watering();
+    Watering.Readings readings = bench.household().watering().readings();
     List<LocalDate> dates = new ArrayList<>();
-    watering.levels().forEach(level -> dates.add(level.date()));
-    watering
+    readings.levels().forEach(level -> dates.add(level.date()));
+    readings
         .weighings()
         .forEach(w -> w.date().ifPresent(d -> dates.add(d.minusDays((long) (w.hours() / 24) + 1))));
-    watering.weighings().forEach(w -> w.date().ifPresent(dates::add));
+    readings.weighings().forEach(w -> w.date().ifPresent(dates::add));
     if (dates.isEmpty()) {
       return Learned.nothing();
     }
@@ -130,6 +130,7 @@ public final class HomeWater {
         solution,
         room,
         SeedCells.of(bench),
+        Cleaning.of(bench.tank().leastL(), bench.household().watering().tank().bleachPercent()),
         WaterNotes.of(bench, schedule, without(pots), pots, tank, solution, room, learned),
         cautions());
   }
@@ -137,7 +138,7 @@ public final class HomeWater {
   private FloodSchedule without(List<WaterSheet.PotLine> pots) {
     List<String> spoilers =
         WaterNotes.spoilers(pots).stream().map(WaterSheet.PotLine::pot).toList();
-    return bench.schedule(use, factor.quantile(SAFE), 0, WEEK, spoilers);
+    return floods(WEEK).without(spoilers);
   }
 
   private List<WaterSheet.PotLine> pots() {
@@ -150,25 +151,28 @@ public final class HomeWater {
             schedule,
             (int) Math.ceil(bench.fillMinutes()),
             flood -> true);
-    return IntStream.range(0, bench.size()).mapToObj(pot -> line(pot, safe, week)).toList();
+    return IntStream.range(0, bench.size()).mapToObj(pot -> line(pot, week)).toList();
   }
 
-  private WaterSheet.PotLine line(int pot, double safe, FloodRun week) {
+  private WaterSheet.PotLine line(int pot, FloodRun week) {
     var water = bench.water(pot);
-    double allowed = water.allowedMl();
-    double lasting = water.lastingMl();
     return new WaterSheet.PotLine(
         bench.name(pot),
         days.cover().crop(pot, 0),
         bench.medium(pot),
         water.fullMl(),
-        allowed,
+        water.allowedMl(),
         factor.median() * use.potDayMl(pot, 0),
-        bench.potDay(use, pot, safe, 0, WEEK, allowed, allowed).floodsPerDay(),
-        bench.potDay(use, pot, safe, 0, 1, lasting, lasting).shortestMinutes() / 60,
+        floods(WEEK).untilDue(pot).floodsPerDay(),
+        floods(1).untilWilting(pot).shortestMinutes() / 60,
         week.lowestMl(pot) / water.fullMl(),
         water.airShare(),
         water.weighed());
+  }
+
+  /** Floods of the coming days. */
+  private BenchFloods floods(int number) {
+    return new BenchFloods(bench, use, factor.quantile(SAFE), 0, number);
   }
 
   private WaterSheet.Floods floods() {
@@ -228,16 +232,14 @@ public final class HomeWater {
     return factor.median() * use.dayL(0);
   }
 
-  private List<WaterCaution> cautions() {
-    List<WaterCaution> cautions =
-        new ArrayList<>(List.of(WaterCaution.MAINS, WaterCaution.TIMER, WaterCaution.OVERFLOW));
-    double load = FloorLoad.kNPerM2(bench.household().reservoir().volumeL(), bench.tankM2());
-    if (load > FloorLoad.USUAL_KN_M2 || bench.household().reservoir().volumeL() > 100) {
-      cautions.add(WaterCaution.MASS);
-    }
-    cautions.add(WaterCaution.WARM_WATER);
-    cautions.add(WaterCaution.CLEANING);
-    cautions.add(WaterCaution.FOOD);
-    return cautions;
+  private static List<WaterCaution> cautions() {
+    return List.of(
+        WaterCaution.MAINS,
+        WaterCaution.TIMER,
+        WaterCaution.OVERFLOW,
+        WaterCaution.MASS,
+        WaterCaution.WARM_WATER,
+        WaterCaution.CLEANING,
+        WaterCaution.FOOD);
   }
 }

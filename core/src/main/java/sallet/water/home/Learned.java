@@ -58,10 +58,11 @@ public record Learned(
    */
   static Learned of(HomeBench bench, HourlyUse use) {
     Learned learned = nothing();
-    for (List<Watering.Level> filling : fillings(bench.household().watering().levels())) {
+    for (List<Watering.Level> filling :
+        fillings(bench.household().watering().readings().levels())) {
       learned = learned.losses(filling, use).salt(filling);
     }
-    for (Watering.Weighing weighing : bench.household().watering().weighings()) {
+    for (Watering.Weighing weighing : bench.household().watering().readings().weighings()) {
       learned = learned.after(weighing, bench, use);
     }
     return learned;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sallet.air.ColdSurface;
 import sallet.air.MoistAir;
+import sallet.air.RoomHeat;
 import sallet.household.Room;
 import sallet.units.Step;
 import sallet.water.transpiration.HourlyUse;
@@ -55,7 +56,7 @@ final class RoomSteps {
     Room room = bench.household().room();
     double grams = sheet.learned().factor().median() * 1000 * use.dayL(0) / 24;
     double volume = room.widthM() * room.depthM() * room.heightM();
-    double changes = bench.household().watering().airChanges();
+    double changes = bench.household().watering().airing().changesPerHour();
     double most = MoistAir.of(noon.temperatureC(), 100).waterGM3();
     return List.of(
         new Step("water given off", grams, "g/h", "mean of the day", "see reservoir.days[0].useL"),
@@ -97,6 +98,45 @@ final class RoomSteps {
         new Step(
             "outdoors", told, "°C", "indoors - (indoors - pane) / (1 - place); a warning", ""));
     return steps;
+  }
+
+  private List<Step> lamps(double wallWm2K) {
+    WaterSheet.LampHeat heat = sheet.room().lampHeat().orElseThrow();
+    RoomHeat room = RoomWarnings.room(bench.household(), wallWm2K);
+    return List.of(
+        new Step("lamps", heat.watts(), "W", "power x dimming x hours / 24, summed", FILE),
+        new Step(
+            "leaves as vapour",
+            heat.latentW(),
+            "W",
+            "water given off x heat of evaporation, at most all",
+            "FAO-56, annex 3, from memory"),
+        new Step(
+            "lost through panes and walls",
+            room.lossWK(),
+            "W/K",
+            "U of the panes x area + %.1f W/m²/K x all other surfaces".formatted(wallWm2K),
+            "panes: middles of usual ranges; walls: judgement"),
+        new Step(
+            "with the air that is changed",
+            room.conductanceWK() - room.lossWK(),
+            "W/K",
+            "0.335 x air changes x volume",
+            "heat that air carries"),
+        new Step(
+            "warmer by",
+            room.settledC(0, heat.watts() - heat.latentW()),
+            "K",
+            "(lamps - vapour) / (panes and walls + air), once settled",
+            "steady balance of heat"));
+  }
+
+  List<Step> lampsLow() {
+    return lamps(RoomWarnings.LEAKY_WALL_WM2K);
+  }
+
+  List<Step> lampsHigh() {
+    return lamps(RoomWarnings.TIGHT_WALL_WM2K);
   }
 
   List<Step> wet() {

@@ -24,7 +24,7 @@ public record TankNow(double litres, double msCm) {
       HomeBench bench, List<StandingPlant> plants, LocalDate day, Learned learned) {
     Watering watering = bench.household().watering();
     List<Watering.Level> known =
-        watering.levels().stream().filter(l -> !l.date().isAfter(day)).toList();
+        watering.readings().levels().stream().filter(l -> !l.date().isAfter(day)).toList();
     TankNow told = new TankNow(bench.levelL(), watering.tank().ecMsCm());
     if (watering.tank().levelL().isPresent() || known.isEmpty()) {
       return told;
@@ -66,8 +66,8 @@ public record TankNow(double litres, double msCm) {
             Salinity.mixed(strength, before, level.addedMsCm(), level.addedL()));
   }
 
-  /** After half a day's loss. */
-  private TankNow losing(double lossL, Learned learned) {
+  /** After a loss of water, and of the salt that goes with it. */
+  public TankNow losing(double lossL, Learned learned) {
     double left = Math.max(0, litres - lossL);
     return new TankNow(
         left,

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import sallet.household.Watering;
 import sallet.units.Step;
+import sallet.water.caution.Cleaning;
+import sallet.water.caution.CleaningDose;
 import sallet.water.learn.Interval;
 import sallet.water.learn.UseFactor;
 import sallet.water.reservoir.Demand;
@@ -34,7 +36,7 @@ final class TankSteps {
     String how =
         w.tank().levelL().isPresent()
             ? "reservoir.level"
-            : w.levels().isEmpty()
+            : w.readings().levels().isEmpty()
                 ? "full: no level was read"
                 : "your last reading, what was poured in since, less the learned use since";
     return List.of(new Step("level now", sheet.tank().startL(), "L", how, FILE));
@@ -197,6 +199,24 @@ final class TankSteps {
             "(wanted x full - conductivity then x level) / to pour in; below 0.15 plain water",
             BALANCE + "; limit: judgement"));
     return steps;
+  }
+
+  private List<Step> bleach(double mgL, double bleachMl) {
+    Cleaning c = sheet.cleaning();
+    String label = c.told() ? "reservoir.bleach" : "an example: look at the label";
+    return List.of(
+        new Step("plain water", c.litres(), "L", "one flood, and what stays below the pump", ""),
+        new Step("chlorine wanted", mgL, "mg/L", "100 to 200", "common practice"),
+        new Step("chlorine of the bleach", c.bleachPercent(), "% w/v", label, FILE),
+        new Step("bleach", bleachMl, "mL", "mg/L x L / (10 x %)", "1 % w/v is 10 g/L"));
+  }
+
+  List<Step> bleachLeast() {
+    return bleach(CleaningDose.LEAST_MG_L, sheet.cleaning().leastMl());
+  }
+
+  List<Step> bleachMost() {
+    return bleach(CleaningDose.MOST_MG_L, sheet.cleaning().mostMl());
   }
 
   List<Step> factor() {

@@ -32,6 +32,8 @@ final class WaterExplanation {
       told.put(at + "ecMsCm", () -> tank.conductivity(day));
       told.put(at + "lastsProbability", () -> tank.lasts(day));
     }
+    told.put("cleaning.bleachLeastMl", tank::bleachLeast);
+    told.put("cleaning.bleachMostMl", tank::bleachMost);
     told.put("refill.litres", tank::pour);
     told.put("refill.ecMsCm", tank::pourStrength);
     told.put("use.factor.median", tank::factor);
@@ -51,6 +53,10 @@ final class WaterExplanation {
     told.put("solution.temperatureC", room::solution);
     told.put("solution.oxygenMgL", room::oxygen);
     told.put("room.humidityPoints", room::points);
+    if (sheet.room().lampHeat().isPresent()) {
+      told.put("room.lampWarmsLowK", room::lampsLow);
+      told.put("room.lampWarmsHighK", room::lampsHigh);
+    }
     sheet.room().wetBelowC().ifPresent(c -> told.put("room.wetBelowOutdoorC", room::wet));
     sheet.room().mouldBelowC().ifPresent(c -> told.put("room.mouldBelowOutdoorC", room::mould));
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import sallet.air.RoomVapour;
+import sallet.water.caution.FloorLoad;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.medium.Medium;
 import sallet.water.reservoir.SolutionWarmth;
@@ -20,6 +21,9 @@ final class WaterNotes {
   private static final double UNLIKELY_LEAF_K = -3;
 
   private static final double STRETCHED = 1.001;
+
+  /** Warmth of the lamps that is worth a note, K. Judgement. */
+  private static final double TOLD_FROM_K = 1;
 
   private final List<String> notes = new ArrayList<>();
 
@@ -48,6 +52,7 @@ final class WaterNotes {
     all.room(bench, room);
     all.notes.addAll(learned.notes());
     all.media(bench, pots);
+    all.floor(bench);
     return all.notes;
   }
 
@@ -146,12 +151,23 @@ final class WaterNotes {
     if (room.humidityPoints() > RoomVapour.LARGEST_SHARE * told) {
       add(
           "The bench gives off up to %.0f g of water an hour, enough to raise a closed room by %.0f points of humidity: yours is aired more than %.1f times an hour, or damper than told; measure humidity at the leaves",
-          room.vapourGPerHour(), room.humidityPoints(), bench.household().watering().airChanges());
+          room.vapourGPerHour(),
+          room.humidityPoints(),
+          bench.household().watering().airing().changesPerHour());
     } else if (room.humidityPoints() >= 5) {
       add(
           "The bench gives off up to %.0f g of water an hour; with %.1f air changes an hour that is about %.0f points of humidity on top of the room's",
-          room.vapourGPerHour(), bench.household().watering().airChanges(), room.humidityPoints());
+          room.vapourGPerHour(),
+          bench.household().watering().airing().changesPerHour(),
+          room.humidityPoints());
     }
+    room.lampHeat()
+        .filter(heat -> heat.warmsHighK() >= TOLD_FROM_K)
+        .ifPresent(
+            heat ->
+                add(
+                    "The lamps give the room %.0f W as a mean of the day, of which %.0f W leave as vapour of the bench: where nothing else warms or cools it, it is about %.0f to %.0f °C warmer for them; write room.air as it is with the lamps on",
+                    heat.watts(), heat.latentW(), heat.warmsLowK(), heat.warmsHighK()));
     if (room.coolestLeafK() < UNLIKELY_LEAF_K) {
       add(
           "Leaves come out %.1f °C cooler than the air, more than is usual: measure the room's humidity at the leaves",
@@ -164,13 +180,23 @@ final class WaterNotes {
     return Math.round(value);
   }
 
+  private void floor(HomeBench bench) {
+    double litres = bench.household().reservoir().volumeL();
+    double load = FloorLoad.kNPerM2(litres, bench.tankM2());
+    if (load > FloorLoad.USUAL_KN_M2) {
+      add(
+          "Full, the reservoir stands on the floor with %.0f kg on %.2f m², %.1f kN/m²; floors of dwellings are usually made for 1.5 to 1.9: spread it as the caution below says",
+          litres, bench.tankM2(), load);
+    }
+  }
+
   private void media(HomeBench bench, List<WaterSheet.PotLine> pots) {
     if (pots.stream().noneMatch(WaterSheet.PotLine::weighed)) {
       add(
           "What the pots hold comes from a table, and media differ: weigh one filled pot dry and once after a flood (bench.weighings), it takes a minute");
     }
     if (pots.stream().anyMatch(p -> p.medium().startsWith("peat"))
-        && bench.household().watering().weighings().isEmpty()) {
+        && bench.household().watering().readings().weighings().isEmpty()) {
       add(
           "Peat that has dried out takes up about 40 % less from below: keep it moist or water it once from above");
     }

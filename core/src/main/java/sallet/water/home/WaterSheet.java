@@ -3,6 +3,7 @@ package sallet.water.home;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import sallet.water.caution.Cleaning;
 import sallet.water.caution.WaterCaution;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.learn.UseFactor;
@@ -26,6 +27,7 @@ import sallet.water.reservoir.TopUp;
  * @param solution oxygen and warmth
  * @param room water vapour in the room
  * @param cells the seed cells, when there are any
+ * @param cleaning what to clean tray and reservoir with between crops
  * @param notes what to know, most urgent first
  * @param cautions safety texts that belong to it
  */
@@ -42,6 +44,7 @@ public record WaterSheet(
     Solution solution,
     RoomMoisture room,
     Optional<Cells> cells,
+    Cleaning cleaning,
     List<String> notes,
     List<WaterCaution> cautions) {
 
@@ -142,13 +145,25 @@ public record WaterSheet(
    *     empty without windows
    * @param wetBelowC outdoor temperature below which they run wet
    * @param coolestLeafK how much cooler than the air the coolest leaf is, K, 0 or below
+   * @param lampHeat what the lamps warm; empty without any
    */
   public record RoomMoisture(
       double vapourGPerHour,
       double humidityPoints,
       Optional<Double> mouldBelowC,
       Optional<Double> wetBelowC,
-      double coolestLeafK) {}
+      double coolestLeafK,
+      Optional<LampHeat> lampHeat) {}
+
+  /**
+   * Heat of the lamps: all their power ends in the room.
+   *
+   * @param watts mean of the day, W
+   * @param latentW part of it that leaves as vapour of the bench, W
+   * @param warmsLowK by how much the room is warmer for the rest when its walls let much through, K
+   * @param warmsHighK the same when they let little through, K
+   */
+  public record LampHeat(double watts, double latentW, double warmsLowK, double warmsHighK) {}
 
   /**
    * Seed cells.

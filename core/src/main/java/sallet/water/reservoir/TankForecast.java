@@ -110,6 +110,13 @@ public record TankForecast(Tank tank, double startL, List<Day> days) {
     return OptionalInt.empty();
   }
 
+  /** The same told from a later day on, as unsure as it is by then. */
+  public TankForecast after(int past) {
+    return past == 0
+        ? this
+        : new TankForecast(tank, days.get(past - 1).levelL(), days.subList(past, days.size()));
+  }
+
   /** Water used up to the evening of a day, median, L. */
   public double usedL(int day) {
     return days.stream().limit(day + 1L).mapToDouble(Day::useL).sum();

@@ -3,13 +3,20 @@ package sallet.water.absence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import sallet.household.Household;
+import sallet.household.Watering;
 import sallet.water.WaterFault;
+import sallet.water.home.HomeWater;
 import sallet.water.home.Households;
+import sallet.water.reservoir.TankForecast;
 import sallet.water.transpiration.StandingPlant;
 
 /** Days away. */
@@ -29,23 +36,50 @@ class LeavingTest {
     assertThat(sheet.chosen()).isEmpty();
   }
 
-  /** A longer absence never lasts more surely, and each litre more never less. */
-  @Test
-  void theVerdictIsMonotoneInDaysAndLitres() {
-    double before = 1;
+  /**
+   * A longer absence never lasts more surely nor gets a better verdict, and each litre more never
+   * less, with the reservoir read on the day as with days before leaving.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 3, 10})
+  void theVerdictIsMonotoneInDaysAndLitres(int before) {
+    double lasts = 1;
+    int rank = 0;
     for (int days = 2; days <= 20; days += 3) {
-      double lasts = away(60, 45, 8, days).asItStands().lasts();
-      assertThat(lasts).isLessThanOrEqualTo(before);
-      before = lasts;
+      AwaySheet sheet = later(60, before, days);
+      assertThat(sheet.asItStands().lasts()).isLessThanOrEqualTo(lasts);
+      assertThat(rank(sheet)).isGreaterThanOrEqualTo(rank);
+      lasts = sheet.asItStands().lasts();
+      rank = rank(sheet);
     }
-    assertThat(before).isLessThan(0.5);
-    before = 0;
+    assertThat(lasts).isLessThan(0.5);
+    assertThat(rank).isPositive();
+    lasts = 0;
+    rank = 2;
     for (double litres = 40; litres <= 100; litres += 15) {
-      double lasts = away(litres, 45, 8, 12).asItStands().lasts();
-      assertThat(lasts).isGreaterThanOrEqualTo(before);
-      before = lasts;
+      AwaySheet sheet = later(litres, before, 9);
+      assertThat(sheet.asItStands().lasts()).isGreaterThanOrEqualTo(lasts);
+      assertThat(rank(sheet)).isLessThanOrEqualTo(rank);
+      lasts = sheet.asItStands().lasts();
+      rank = rank(sheet);
     }
-    assertThat(before).isGreaterThan(0.9);
+    assertThat(lasts).isGreaterThan(0.9);
+  }
+
+  private static AwaySheet later(double tankL, int before, int days) {
+    Household home = Households.of(tankL, 45);
+    LocalDate from = Households.DAY.plusDays(before);
+    return Leaving.sheet(
+        home, Households.lettuce(home, 8), Households.DAY, from, from.plusDays(days - 1L));
+  }
+
+  /** 0 safe, 1 safe when prepared, 2 not safe. */
+  private static int rank(AwaySheet sheet) {
+    return switch (sheet.verdict()) {
+      case SAFE -> 0;
+      case SAFE_WHEN_PREPARED -> 1;
+      case NOT_SAFE -> 2;
+    };
   }
 
   @Test
@@ -61,6 +95,65 @@ class LeavingTest {
         assertThat(sheet.prepared().returnHighMsCm()).isLessThanOrEqualTo(2.5 + 1e-9);
       }
     }
+  }
+
+  /**
+   * Until the day of leaving water goes, and comes back on bowl days (6 February is a Saturday).
+   */
+  @Test
+  void theReservoirIsReckonedUntilTheDayOfLeaving() {
+    Household home = Households.of(60, 45);
+    List<StandingPlant> plants = Households.lettuce(home, 8);
+    List<TankForecast.Day> days = HomeWater.sheet(home, Households.DAY, plants).tank().days();
+    Departure soon = Leaving.sheet(home, plants, Households.DAY, FROM, FROM).departure();
+    assertThat(soon.toppedUp()).isEmpty();
+    assertThat(soon.usedL()).hasSize(3);
+    assertThat(soon.levelL()).isCloseTo(days.get(2).levelL(), withinPercentage(1));
+    assertThat(soon.msCm()).isCloseTo(days.get(2).ecMsCm(), withinPercentage(1));
+    LocalDate later = Households.DAY.plusDays(10);
+    Departure topped = Leaving.sheet(home, plants, Households.DAY, later, later).departure();
+    assertThat(topped.toppedUp()).containsExactly(LocalDate.of(2027, 2, 6));
+    double used = days.subList(5, 10).stream().mapToDouble(TankForecast.Day::useL).sum();
+    assertThat(topped.levelL()).isCloseTo(60 - used, withinPercentage(1));
+  }
+
+  /** A level that is only reckoned is trusted less than the same level read on the day itself. */
+  @Test
+  void daysBeforeLeavingMakeTheLevelUnsure() {
+    Household home = Households.of(60, 45);
+    List<StandingPlant> plants = Households.lettuce(home, 8);
+    LocalDate to = FROM.plusDays(6);
+    AwaySheet early = Leaving.sheet(home, plants, Households.DAY, FROM, to);
+    Watering w = home.watering();
+    Household read =
+        home.withWatering(
+            w.withTank(
+                w.tank()
+                    .with(OptionalDouble.of(early.departure().levelL()), OptionalDouble.empty())));
+    AwaySheet onTheDay = Leaving.sheet(read, plants, FROM, FROM, to);
+    assertThat(onTheDay.asItStands().usableL())
+        .isCloseTo(early.asItStands().usableL(), within(1e-9));
+    assertThat(early.asItStands().lasts()).isLessThan(onTheDay.asItStands().lasts());
+    assertThat(early.asItStands().tank().days().get(0).lowL())
+        .isLessThan(onTheDay.asItStands().tank().days().get(0).lowL());
+  }
+
+  /** Where only a full reservoir is missing, filling it is the step that is told. */
+  @Test
+  void whatMakesItSafeIsAlwaysTold() {
+    Household home = Households.of(60, 45);
+    List<StandingPlant> plants = Households.lettuce(home, 8);
+    int prepared = 0;
+    for (int days = 1; days <= 30; days++) {
+      AwaySheet sheet =
+          Leaving.sheet(home, plants, Households.DAY, FROM.plusDays(3), FROM.plusDays(2L + days));
+      if (sheet.verdict() == AwaySheet.Verdict.SAFE_WHEN_PREPARED) {
+        prepared++;
+        assertThat(sheet.chosen()).as("%d days", days).isNotEmpty();
+        assertThat(sheet.chosen()).anyMatch(step -> step.kind() == Step.Kind.FILL);
+      }
+    }
+    assertThat(prepared).isPositive();
   }
 
   /** No set of steps with less trouble is safe: the chosen ones without any one are not. */
@@ -102,7 +195,7 @@ class LeavingTest {
       Household home, List<StandingPlant> plants, List<String> lifted, LocalDate to) {
     List<StandingPlant> left =
         plants.stream().filter(p -> !lifted.contains("P" + p.pot())).toList();
-    return Leaving.sheet(home, left, Households.DAY, FROM, to).asItStands().lasts();
+    return Leaving.sheet(home, left, FROM, FROM, to).asItStands().lasts();
   }
 
   /** The litres a step is said to bring are those of the two outlooks. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import sallet.air.MoistAir;
 import sallet.household.Household;
 import sallet.household.Watering;
 import sallet.water.WaterFault;
@@ -29,7 +30,26 @@ class HomeWaterTest {
   void aPumpThatCannotLiftIsTold() {
     assertThat(refused(HOME.withWatering(Households.pumped(1000, 0.7, 0.7))))
         .isEqualTo(
-            "pump.head: a pump that lifts water 0.7 m at the most cannot fill a tray 0.7 m above the reservoir's water 0.04 m deep; use a stronger pump or raise the reservoir");
+            "pump: a pump that lifts water 0.7 m at the most cannot fill a tray 0.7 m above the reservoir's water 0.04 m deep; use a stronger pump or raise the reservoir");
+  }
+
+  /**
+   * 150 W for 16 h in a room of 3 x 2.4 x 2.4 m with a double pane of 1.44 m² and 0.5 air changes:
+   * by hand. Panes 2.8 x 1.44 = 4.03 W/K; other surfaces 38.88 m²; air 0.335 x 0.5 x 17.28 = 2.894
+   * W/K (the formulas of steady heat; U of panes and walls are the middles and judgement told).
+   */
+  @Test
+  void lampsWarmTheRoom() {
+    double lamp = 150 * 16 / 24.0;
+    WaterSheet.LampHeat heat = RoomWarnings.lampHeat(HOME, MoistAir.of(20, 50), 60).orElseThrow();
+    assertThat(heat.watts()).isEqualTo(lamp);
+    double latent = 60 * 2453.8 / 3600;
+    assertThat(heat.latentW()).isCloseTo(latent, within(0.1));
+    assertThat(heat.warmsLowK())
+        .isCloseTo((lamp - latent) / (4.032 + 38.88 * 1.0 + 2.894), within(0.01));
+    assertThat(heat.warmsHighK())
+        .isCloseTo((lamp - latent) / (4.032 + 38.88 * 0.3 + 2.894), within(0.02));
+    assertThat(RoomWarnings.lampHeat(HOME.withLamps(List.of()), MoistAir.of(20, 50), 60)).isEmpty();
   }
 
   @Test
@@ -209,7 +229,10 @@ class HomeWaterTest {
             7.5,
             Optional.of(day),
             Optional.of(LocalTime.of(14, 30)));
-    Household read = HOME.withWatering(Watering.usual().withWeighings(List.of(weighing)));
+    Household read =
+        HOME.withWatering(
+            Watering.usual()
+                .withReadings(new Watering.Readings(List.of(weighing), List.of(), List.of())));
     Learned learned = HomeWater.learned(HomeBench.of(read), plants, Households.DAY);
     // one reading as sure as the prior (0.35 each): the geometric mean of 0.85 and 1.3
     assertThat(learned.factor().median()).isCloseTo(Math.sqrt(0.85 * 1.3), within(1e-6));

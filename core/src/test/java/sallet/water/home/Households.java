@@ -108,17 +108,20 @@ public final class Households {
 
   /** The usual watering with another pump. */
   public static Watering pumped(double flowLh, double headM, double liftM) {
+    return pumped(Watering.CurvePoint.straight(flowLh, headM), liftM);
+  }
+
+  /** The usual watering with a pump of that curve. */
+  public static Watering pumped(List<Watering.CurvePoint> curve, double liftM) {
     Watering w = Watering.usual();
     return new Watering(
-        new Watering.Pump(flowLh, headM, liftM, 15, OptionalDouble.empty(), 19),
+        new Watering.Pump(curve, liftM, 15, OptionalDouble.empty(), 19),
         w.timer(),
         w.floodDepthM(),
         w.tank(),
         w.otherPots(),
-        w.weighings(),
-        w.levels(),
-        w.fan(),
-        w.airChanges());
+        w.airing(),
+        w.readings());
   }
 
   /** The usual watering with another depth, other pots and weighings. */
@@ -131,9 +134,7 @@ public final class Households {
         depthM,
         w.tank(),
         others,
-        weighings,
-        w.levels(),
-        w.fan(),
-        w.airChanges());
+        w.airing(),
+        new Watering.Readings(weighings, List.of(), List.of()));
   }
 }

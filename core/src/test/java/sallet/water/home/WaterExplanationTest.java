@@ -53,6 +53,10 @@ class WaterExplanationTest {
     numbers.put("pots[0].survivesHours", s -> s.pots().get(0).survivesHours());
     numbers.put("solution.temperatureC", s -> s.solution().temperatureC());
     numbers.put("solution.oxygenMgL", s -> s.solution().oxygenMgL());
+    numbers.put("cleaning.bleachLeastMl", s -> s.cleaning().leastMl());
+    numbers.put("cleaning.bleachMostMl", s -> s.cleaning().mostMl());
+    numbers.put("room.lampWarmsLowK", s -> s.room().lampHeat().orElseThrow().warmsLowK());
+    numbers.put("room.lampWarmsHighK", s -> s.room().lampHeat().orElseThrow().warmsHighK());
     numbers.put("room.humidityPoints", s -> s.room().humidityPoints());
     numbers.put("room.wetBelowOutdoorC", s -> s.room().wetBelowC().orElseThrow());
     numbers.put("room.mouldBelowOutdoorC", s -> s.room().mouldBelowC().orElseThrow());

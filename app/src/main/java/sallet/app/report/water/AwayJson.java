@@ -3,9 +3,11 @@ package sallet.app.report.water;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import sallet.water.absence.AwaySheet;
+import sallet.water.absence.Departure;
 import sallet.water.absence.Outlook;
 import sallet.water.absence.Step;
 import sallet.water.learn.UseFactor;
@@ -15,13 +17,15 @@ public final class AwayJson {
   private AwayJson() {}
 
   /** The JSON text, indented. */
-  public static String of(AwaySheet sheet) {
+  public static String of(AwayReport report) {
+    AwaySheet sheet = report.sheet();
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("from", sheet.from().toString());
     root.put("to", sheet.to().toString());
     root.put("days", sheet.days());
     root.put("verdict", word(sheet.verdict().name()));
     root.put("sentence", AwayWords.verdict(sheet));
+    root.set("departure", departure(sheet.departure()));
     root.set("asItStands", outlook(sheet.asItStands()));
     root.set("prepared", outlook(sheet.prepared()));
     root.set("chosen", steps(sheet.chosen()));
@@ -41,7 +45,18 @@ public final class AwayJson {
     WaterJson.texts(root, "note", sheet.note());
     root.set("use", WaterJson.use(UseFactor.prior(), sheet.learned()));
     WaterJson.texts(root, "cautions", sheet.cautions().stream().map(c -> c.text()).toList());
+    WaterJson.texts(root, "basis", report.basis());
+    report.explained().ifPresent(told -> told.json(root));
     return root.toPrettyString() + "\n";
+  }
+
+  private static ObjectNode departure(Departure d) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    WaterJson.put(node, "levelL", d.levelL());
+    WaterJson.put(node, "ecMsCm", d.msCm());
+    WaterJson.put(node, "usedL", d.usedL().stream().mapToDouble(Double::doubleValue).sum());
+    WaterJson.texts(node, "toppedUp", d.toppedUp().stream().map(LocalDate::toString).toList());
+    return node;
   }
 
   private static String word(String name) {

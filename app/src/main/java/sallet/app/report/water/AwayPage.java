@@ -14,25 +14,28 @@ public final class AwayPage {
   private AwayPage() {}
 
   /** The page, a whole HTML document. */
-  public static String of(AwaySheet sheet) {
-    return new AwayPage().document(sheet);
+  public static String of(AwayReport report) {
+    return new AwayPage().document(report.sheet(), report.basis());
   }
 
-  private String document(AwaySheet away) {
+  private String document(AwaySheet away, List<String> basis) {
     sheet.begin("days away", AwayWords.span(away), AwayWords.verdict(away));
     if (!away.chosen().isEmpty()) {
       before(away);
     }
     sheet.section("reservoir", "Reservoir on these days");
-    sheet.page.element("p", "As it stands: " + AwayWords.numbers(away.asItStands()));
+    sheet.page.element(
+        "p",
+        "As it stands: " + AwayWords.departure(away) + " " + AwayWords.numbers(away.asItStands()));
     if (!away.chosen().isEmpty()) {
       sheet.page.element("p", "Once prepared: " + AwayWords.numbers(away.prepared()));
     }
     sheet.level(away.prepared().tank(), Optional.empty());
     sheet.page.closeLine();
     timer(away.prepared().schedule());
-    helps(away.steps());
+    helps(away);
     sheet.list("breaks", "What would break it", away.breaks());
+    sheet.list("basis", "What this rests on", basis);
     sheet.cautions(away.cautions());
     note(away);
     return sheet.end();
@@ -68,15 +71,15 @@ public final class AwayPage {
     sheet.page.closeLine().closeLine().closeLine().closeLine();
   }
 
-  private void helps(List<Step> steps) {
-    if (steps.isEmpty()) {
+  private void helps(AwaySheet away) {
+    if (away.steps().isEmpty()) {
       return;
     }
-    sheet.section("helps", "What helps, most water first");
+    sheet.section("helps", AwayWords.helps(away));
     sheet.page.element("p", "Each done alone, after the reservoir is filled up.", "class", "quiet");
     sheet.page.open("div", "class", "scroll", "tabindex", "0");
-    sheet.head("Step", "Water", "Then it lasts with");
-    for (Step step : steps) {
+    sheet.head("Step", "Water", "Chance that it lasts");
+    for (Step step : away.steps()) {
       sheet.page.open("tr").element("td", step.text());
       sheet.page.element("td", AwayWords.gain(step));
       sheet.page.element("td", AwayWords.chance(step.lastsAlone()), "class", "number");
@@ -94,7 +97,7 @@ public final class AwayPage {
     page.open("ol");
     away.note().forEach(line -> page.element("li", line));
     page.closeLine();
-    page.element("p", "Telephone: ______________________    Back on: ______________________");
+    page.element("p", AwayWords.BLANKS);
     page.closeLine();
   }
 }

@@ -1,6 +1,7 @@
 package sallet.app.report.water;
 
 import java.util.List;
+import java.util.Locale;
 import sallet.water.absence.AwaySheet;
 import sallet.water.absence.Step;
 import sallet.water.reservoir.TankForecast;
@@ -11,12 +12,15 @@ public final class AwayText {
 
   private AwayText() {}
 
-  /** The text. */
-  public static String of(AwaySheet sheet) {
-    return new AwayText().sheet(sheet);
+  /** The sheet, or how the number asked for comes about. */
+  public static String of(AwayReport report) {
+    return report
+        .explained()
+        .map(Explained::text)
+        .orElseGet(() -> new AwayText().sheet(report.sheet(), report.basis()));
   }
 
-  private String sheet(AwaySheet sheet) {
+  private String sheet(AwaySheet sheet, List<String> basis) {
     out.line("AWAY FROM %s", AwayWords.span(sheet));
     out.wrap("", AwayWords.verdict(sheet));
     if (!sheet.chosen().isEmpty()) {
@@ -29,6 +33,7 @@ public final class AwayText {
               sheet.startL(), sheet.startMsCm()));
     }
     out.heading("AS IT STANDS");
+    out.wrap("", AwayWords.departure(sheet));
     out.wrap("", AwayWords.numbers(sheet.asItStands()));
     if (!sheet.chosen().isEmpty()) {
       out.heading("ONCE PREPARED");
@@ -36,9 +41,11 @@ public final class AwayText {
     }
     level(sheet.prepared().tank());
     timer(sheet);
-    steps(sheet.steps());
+    steps(sheet);
     list("WHAT WOULD BREAK IT", sheet.breaks());
     list("FOR THE PERSON WHO LOOKS IN", sheet.note());
+    out.line("  %s", AwayWords.BLANKS);
+    list("WHAT THIS RESTS ON", basis);
     out.heading("CAUTION");
     sheet.cautions().forEach(c -> out.wrap("! ", c.text()));
     return out.toString();
@@ -57,10 +64,11 @@ public final class AwayText {
     out.wrap("", String.join(", ", WaterWords.timer(sheet.prepared().schedule())));
   }
 
-  private void steps(List<Step> steps) {
-    if (!steps.isEmpty()) {
-      out.heading("WHAT HELPS, most water first (each alone, after filling up)");
-      for (Step step : steps) {
+  private void steps(AwaySheet sheet) {
+    if (!sheet.steps().isEmpty()) {
+      out.heading(AwayWords.helps(sheet).toUpperCase(Locale.ROOT));
+      out.line("Each done alone, after the reservoir is filled up:");
+      for (Step step : sheet.steps()) {
         out.wrap("- ", step.text() + " (" + AwayWords.effect(step) + ")");
       }
     }

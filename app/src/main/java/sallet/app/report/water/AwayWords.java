@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import sallet.app.report.Words;
 import sallet.water.absence.AwaySheet;
+import sallet.water.absence.Departure;
 import sallet.water.absence.Outlook;
 import sallet.water.absence.Step;
 
 /** Sentences about days away that text and page share. */
 final class AwayWords {
+  /** To be filled in on paper. */
+  static final String BLANKS = "Telephone: ____________________  Back on: ____________________";
+
   private AwayWords() {}
 
   static String span(AwaySheet sheet) {
@@ -25,7 +29,7 @@ final class AwayWords {
     return switch (sheet.verdict()) {
       case SAFE ->
           WaterWords.of(
-              "Safe as it stands: the water lasts all %s with %s, and every pot outlives a missed flood.",
+              "Safe as it stands: the water lasts all %s with a chance of %s, and every pot outlives a missed flood.",
               WaterWords.days(sheet.days()), chance(now.lasts()));
       case SAFE_WHEN_PREPARED ->
           WaterWords.of(
@@ -43,7 +47,7 @@ final class AwayWords {
     if (!outlook.waterSafe()) {
       reasons.add(
           WaterWords.of(
-              "the water lasts %s with %s only",
+              "the water lasts %s with a chance of only %s",
               WaterWords.days(sheet.days()), chance(outlook.lasts())));
     }
     if (!outlook.atRisk().isEmpty()) {
@@ -60,11 +64,41 @@ final class AwayWords {
     return String.join(", ", reasons);
   }
 
-  /** A chance as percent, never 100. */
+  /** A chance as whole percent it is not below, never 100. */
   static String chance(double probability) {
     return probability > 0.99
         ? "more than 99 %"
-        : probability < 0.01 ? "less than 1 %" : Words.percent(probability);
+        : probability < 0.01
+            ? "less than 1 %"
+            : WaterWords.of("%.0f %%", Math.floor(100 * probability + 1e-9));
+  }
+
+  /** Over the steps: what they are for. */
+  static String helps(AwaySheet sheet) {
+    return sheet.verdict() == AwaySheet.Verdict.SAFE
+        ? "What would save more, though nothing is needed"
+        : "What helps, most water first";
+  }
+
+  /** The reservoir until the morning of leaving. */
+  static String departure(AwaySheet sheet) {
+    Departure d = sheet.departure();
+    if (d.usedL().isEmpty()) {
+      return WaterWords.of("You leave today, with %.0f L of %.1f mS/cm.", d.levelL(), d.msCm());
+    }
+    String filled =
+        d.toppedUp().isEmpty()
+            ? ""
+            : WaterWords.of(
+                " if it is topped up to its strength on each bowl day until then (%s; earlier where the water sheet says so)",
+                d.toppedUp().size() == 1
+                    ? Words.day(d.toppedUp().get(0))
+                    : Words.day(d.toppedUp().get(0))
+                        + " to "
+                        + Words.day(d.toppedUp().get(d.toppedUp().size() - 1)));
+    return WaterWords.of(
+        "On the morning you leave the reservoir holds about %.0f L of %.1f mS/cm%s.",
+        d.levelL(), d.msCm(), filled);
   }
 
   /** The numbers before and after the steps. */
@@ -93,7 +127,8 @@ final class AwayWords {
 
   /** What a step does alone. */
   static String effect(Step step) {
-    return WaterWords.of("%s; alone: lasts with %s", gain(step), chance(step.lastsAlone()));
+    return WaterWords.of(
+        "%s; alone: lasts with a chance of %s", gain(step), chance(step.lastsAlone()));
   }
 
   /** Water that a step saves or brings. */

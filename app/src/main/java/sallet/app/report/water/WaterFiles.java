@@ -10,7 +10,7 @@ public final class WaterFiles {
   /** Contents of {@code water.html} and {@code water.json}. */
   public static Map<String, String> of(WaterReport report) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("water.html", WaterPage.of(report.sheet()));
+    files.put("water.html", WaterPage.of(report));
     files.put("water.json", WaterJson.of(report));
     return files;
   }

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
-import sallet.app.report.Steps;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.home.Learned;
 import sallet.water.home.WaterSheet;
@@ -53,13 +52,14 @@ public final class WaterJson {
     texts(root, "notes", sheet.notes());
     texts(root, "how", WaterWords.how());
     texts(root, "cautions", sheet.cautions().stream().map(c -> c.text()).toList());
-    report
-        .explained()
-        .ifPresent(
-            told ->
-                root.putObject("explained")
-                    .put("path", told.path())
-                    .set("steps", Steps.json(told.steps())));
+    texts(root, "basis", report.basis());
+    ObjectNode cleaning = root.putObject("cleaning");
+    put(cleaning, "litres", sheet.cleaning().litres());
+    put(cleaning, "bleachPercent", sheet.cleaning().bleachPercent());
+    cleaning.put("bleachTold", sheet.cleaning().told());
+    put(cleaning, "bleachLeastMl", sheet.cleaning().leastMl());
+    put(cleaning, "bleachMostMl", sheet.cleaning().mostMl());
+    report.explained().ifPresent(told -> told.json(root));
     return root.toPrettyString() + "\n";
   }
 
@@ -179,6 +179,14 @@ public final class WaterJson {
     r.mouldBelowC().ifPresent(c -> put(room, "mouldBelowOutdoorC", c));
     r.wetBelowC().ifPresent(c -> put(room, "wetBelowOutdoorC", c));
     put(room, "coolestLeafK", r.coolestLeafK());
+    r.lampHeat()
+        .ifPresent(
+            heat -> {
+              put(room, "lampMeanW", heat.watts());
+              put(room, "lampLatentW", heat.latentW());
+              put(room, "lampWarmsLowK", heat.warmsLowK());
+              put(room, "lampWarmsHighK", heat.warmsHighK());
+            });
     return room;
   }
 

@@ -12,11 +12,11 @@ public final class WaterPage {
   private WaterPage() {}
 
   /** The page, a whole HTML document. */
-  public static String of(WaterSheet sheet) {
-    return new WaterPage().document(sheet);
+  public static String of(WaterReport report) {
+    return new WaterPage().document(report.sheet(), report.basis());
   }
 
-  private String document(WaterSheet water) {
+  private String document(WaterSheet water, List<String> basis) {
     sheet.begin(
         "water",
         "From "
@@ -36,7 +36,10 @@ public final class WaterPage {
     water.cells().ifPresent(c -> sheet.list("cells", "Seed cells", List.of(WaterWords.cells(c))));
     sheet.list(
         "learned", "What readings taught", WaterWords.learned(water.before(), water.learned()));
+    sheet.list("basis", "What this rests on", basis);
     sheet.list("how", "How it is reckoned", WaterWords.how());
+    sheet.list(
+        "cleaning", "Cleaning between crops", List.of(WaterWords.cleaning(water.cleaning())));
     sheet.cautions(water.cautions());
     return sheet.end();
   }

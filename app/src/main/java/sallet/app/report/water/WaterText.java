@@ -1,7 +1,6 @@
 package sallet.app.report.water;
 
 import java.util.List;
-import sallet.app.report.Steps;
 import sallet.app.report.Words;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.home.WaterSheet;
@@ -20,11 +19,11 @@ public final class WaterText {
   public static String of(WaterReport report) {
     return report
         .explained()
-        .map(told -> told.path() + "\n\n" + Steps.text(told.steps()))
-        .orElseGet(() -> new WaterText().sheet(report.sheet()));
+        .map(Explained::text)
+        .orElseGet(() -> new WaterText().sheet(report.sheet(), report.basis()));
   }
 
-  private String sheet(WaterSheet sheet) {
+  private String sheet(WaterSheet sheet, List<String> basis) {
     out.line("WATER FROM %s", Words.dayAndYear(sheet.day()));
     out.wrap("", WaterWords.verdict(sheet));
     out.line("%d of %d pots are planted.", sheet.planted(), sheet.pots().size());
@@ -35,7 +34,9 @@ public final class WaterText {
     sheet.cells().ifPresent(c -> list("SEED CELLS", List.of(WaterWords.cells(c))));
     list("WHAT READINGS TAUGHT", WaterWords.learned(sheet.before(), sheet.learned()));
     list("WHAT TO KNOW", sheet.notes());
+    list("WHAT THIS RESTS ON", basis);
     list("HOW IT IS RECKONED", WaterWords.how());
+    list("CLEANING BETWEEN CROPS", List.of(WaterWords.cleaning(sheet.cleaning())));
     out.heading("CAUTION");
     sheet.cautions().forEach(c -> out.wrap("! ", c.text()));
     return out.toString();

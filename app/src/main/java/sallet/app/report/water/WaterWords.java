@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import sallet.app.report.Words;
+import sallet.water.caution.Cleaning;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.home.Learned;
 import sallet.water.home.WaterSheet;
@@ -182,7 +183,7 @@ final class WaterWords {
             r ->
                 lines.add(
                     of(
-                        "If it is fresh today and topped up weekly, mix it anew about %s: %s.",
+                        "If it is fresh today and topped up weekly, mix it anew about %s. %s.",
                         Words.dayAndYear(r.by()), String.join("; ", r.why()))));
     return lines;
   }
@@ -192,6 +193,17 @@ final class WaterWords {
     return of(
         "A cell of %.0f cm holds %.0f mL after a flood and %.0f %% of air: flood it at most %.0f cm deep, and again when %.0f mL are left (it feels light).",
         c.heightCm(), c.fullMl(), 100 * c.airShare(), c.heightCm() / 2, c.refloodMl());
+  }
+
+  /** The dose of bleach; the caution says how and what never. */
+  static String cleaning(Cleaning c) {
+    return of(
+        "To flood the empty, scrubbed tray once the pump needs %.0f L of plain water; %.0f to %.0f mL of bleach in it make 100 to 200 mg/L of chlorine, if its label says %s %% (grams of chlorine in 100 mL)%s. Then rinse twice. Read the cautions first.",
+        c.litres(),
+        c.leastMl(),
+        c.mostMl(),
+        Words.oneDecimal(c.bleachPercent()),
+        c.told() ? "" : "; yours may say something else: write it to reservoir.bleach");
   }
 
   /** Pots that tell most: the thirstiest first, one of each kind of plant and medium. */

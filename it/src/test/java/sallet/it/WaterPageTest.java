@@ -1,0 +1,110 @@
+package sallet.it;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sallet.app.file.HouseholdFile;
+import sallet.app.file.HouseholdReader;
+import sallet.app.report.water.AwayPage;
+import sallet.app.report.water.WaterPage;
+import sallet.app.use.TellWater;
+import sallet.crop.Catalogue;
+import sallet.household.Absence;
+
+/** The pages of water and of days away in a real browser, on a phone and a desk. */
+class WaterPageTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 11, 28);
+
+  @TempDir static Path dir;
+  private static Chromium chromium;
+
+  @BeforeAll
+  static void writePagesAndOpenBrowser() throws IOException {
+    Catalogue crops = Catalogue.builtIn();
+    HouseholdFile.Good good =
+        (HouseholdFile.Good)
+            new HouseholdReader(crops).read(Project.folder().resolve("examples/minimal.yaml"));
+    TellWater.Wish wish =
+        new TellWater.Wish(TODAY, TODAY.minusWeeks(12), Optional.empty(), Optional.empty(), 1, 1);
+    Files.writeString(
+        dir.resolve("water.html"),
+        WaterPage.of(
+            TellWater.water(
+                good.household(),
+                good.catalogue(),
+                wish,
+                Optional.empty(),
+                step -> {},
+                () -> false)));
+    Files.writeString(
+        dir.resolve("away.html"),
+        AwayPage.of(
+            TellWater.away(
+                good.household(),
+                good.catalogue(),
+                wish,
+                new Absence(TODAY.plusDays(9), TODAY.plusDays(60), 2),
+                Optional.empty(),
+                step -> {},
+                () -> false)));
+    chromium = new Chromium();
+  }
+
+  @AfterAll
+  static void closeBrowser() {
+    chromium.close();
+  }
+
+  /** Whatever the page logs, throws or asks for beside itself fails, and so does what axe finds. */
+  @ParameterizedTest
+  @CsvSource({
+    "water,390,LIGHT",
+    "water,390,DARK",
+    "water,1280,LIGHT",
+    "away,390,LIGHT",
+    "away,1280,DARK"
+  })
+  void everybodyCanUseThePage(String name, int width, ColorScheme scheme) {
+    Browser.NewContextOptions options =
+        new Browser.NewContextOptions().setViewportSize(width, 844).setColorScheme(scheme);
+    try (BrowserContext context = chromium.browser().newContext(options)) {
+      Page page = context.newPage();
+      List<String> faults = new ArrayList<>();
+      List<String> requests = new ArrayList<>();
+      page.onConsoleMessage(message -> faults.add(message.text()));
+      page.onPageError(faults::add);
+      page.onRequest(request -> requests.add(request.url()));
+      String file = dir.resolve(name + ".html").toUri().toString();
+      page.navigate(file);
+      String picture = "%s-%d-%s.png".formatted(name, width, scheme);
+      page.screenshot(
+          new Page.ScreenshotOptions()
+              .setFullPage(true)
+              .setPath(Path.of("target", "screenshots", picture)));
+      page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
+      assertThat(new AxeBuilder(page).analyze().getViolations())
+          .extracting(rule -> rule.getId() + " " + rule.getNodes().get(0).getTarget())
+          .isEmpty();
+      assertThat(page.evaluate("document.documentElement.scrollWidth"))
+          .isEqualTo(page.evaluate("document.documentElement.clientWidth"));
+      assertThat(requests).containsExactly(file);
+      assertThat(faults).isEmpty();
+    }
+  }
+}
