@@ -28,7 +28,7 @@ public record Learned(
   public static final double USUAL_MARGIN = 1.15;
 
   /** Smallest factor on demand to plan for. Judgement. */
-  public static final double LEAST_MARGIN = 1.02;
+  public static final double LEAST_MARGIN = 1.05;
 
   /** Largest factor on demand to plan for. Judgement. */
   public static final double LARGEST_MARGIN = 1.3;
@@ -56,7 +56,7 @@ public record Learned(
    * Factor on demand to plan for, in a household that records and plans again. A margin is there
    * for plants that regrow worse than the model thinks: it goes in a straight line with what each
    * pick may leave of the growth, taken half a standard deviation below its median. That gives 1.07
-   * before any reading, 1.02 once readings show that picked plants grow on as expected, 1.15 where
+   * before any reading, 1.05 once readings show that picked plants grow on as expected, 1.15 where
    * each pick is known to leave 0.9, and 1.3 where it leaves 0.8 or less. Found by playing seasons;
    * see docs/models/learning.md.
    */

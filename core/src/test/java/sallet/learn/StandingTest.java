@@ -403,8 +403,8 @@ class StandingTest {
   @Test
   void theMarginFallsAsRegrowthIsKnownAndRisesWhereItIsPoor() {
     assertThat(margin(1, 0.1)).isCloseTo(1.073, within(0.001));
-    assertThat(margin(1, 0)).isEqualTo(1.02);
-    assertThat(margin(1.1, 0)).isEqualTo(1.02);
+    assertThat(margin(1, 0)).isEqualTo(1.05);
+    assertThat(margin(1.1, 0)).isEqualTo(1.05);
     assertThat(margin(0.9, 0)).isCloseTo(1.15, within(1e-12));
     assertThat(margin(0.9, 0.05)).isGreaterThan(margin(0.9, 0));
     assertThat(margin(0.8, 0)).isCloseTo(1.3, within(1e-12));

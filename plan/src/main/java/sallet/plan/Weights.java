@@ -17,7 +17,7 @@ final class Weights {
   static final double WASTE = 2;
 
   /** A gram of one kind above its share of the bowl. */
-  static final double ONE_KIND = 3;
+  static final double ONE_KIND = 2;
 
   /** A gram eaten a week after it was picked. */
   static final double CARRIED = 0.05;

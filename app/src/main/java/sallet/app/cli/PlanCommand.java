@@ -48,7 +48,7 @@ final class PlanCommand extends HouseholdCommand {
       names = "--margin",
       paramLabel = "X",
       description =
-          "Plan for X times the demand, 0.5 to 2. Default: 1.15; with a journal 1.02 to 1.3, more"
+          "Plan for X times the demand, 0.5 to 2. Default: 1.15; with a journal 1.05 to 1.3, more"
               + " where picked plants regrow below forecast.")
   private @Nullable String margin;
 

@@ -18,7 +18,7 @@ import sallet.plan.SowingPlan.Objective;
 final class ObjectiveCheck implements Check {
   private static final double SHORT = 10;
   private static final double WASTE = 2;
-  private static final double ONE_KIND = 3;
+  private static final double ONE_KIND = 2;
   private static final double CARRIED = 0.05;
   private static final double SEED = 15;
   private static final double CHANGE = 10;

@@ -110,7 +110,7 @@ final class ExamplePlan {
    */
   private static Objective objective() {
     return new Objective(
-        2903.522802728,
+        2773.189469395,
         Double.NaN,
         143.5,
         454.654258507,
