@@ -19,6 +19,9 @@ import sallet.plan.linear.LinearSolver;
 final class Targets {
   private static final long SEED = 20261125;
 
+  /** The seasons before were looked at when the planner's weights were chosen. */
+  private static final int FIRST = 20;
+
   private Targets() {}
 
   public static void main(String[] args) throws IOException {
@@ -26,7 +29,7 @@ final class Targets {
     Rehearsal rehearsal = rehearsal(args[0]);
     Habit habit = habit(args[1]);
     List<String> rows = Files.exists(file) ? Files.readAllLines(file) : List.of();
-    IntStream.range(0, Integer.parseInt(args[2]))
+    IntStream.range(FIRST, FIRST + Integer.parseInt(args[2]))
         .filter(i -> rows.stream().noneMatch(r -> r.startsWith(key(args, i))))
         .parallel()
         .forEach(
