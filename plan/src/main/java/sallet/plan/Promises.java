@@ -2,6 +2,7 @@ package sallet.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -100,7 +101,7 @@ final class Promises {
     Course c = s.course();
     return c.standing != Course.NEW
         && (calendar.slot(s.endSlot()).isBefore(calendar.from().plusDays(ENDING_DAYS))
-            || (c.benchSlot > 0
+            || (instance.standing().get(c.standing).toBench().isEmpty()
                 && calendar.slot(c.benchSlot).isBefore(calendar.from().plusDays(SOWING_DAYS))));
   }
 
@@ -113,14 +114,27 @@ final class Promises {
     Map<Life.Skeleton, Integer> counts = new LinkedHashMap<>();
     FreePlaces free = new FreePlaces(instance);
     for (Present.Promise p : instance.promises()) {
-      Optional<Life.Skeleton> same =
-          courses.stream().flatMap(c -> skeleton(p, c).stream()).findFirst();
-      for (int i = 0; i < p.count() && same.isPresent() && free.fits(same.get()); i++) {
-        free.take(same.get(), 1);
-        counts.merge(same.get(), 1, Integer::sum);
+      int left = p.count();
+      for (Life.Skeleton s : like(p, courses, free)) {
+        for (; left > 0 && free.fits(s); left--) {
+          free.take(s, 1);
+          counts.merge(s, 1, Integer::sum);
+        }
       }
     }
     return counts;
+  }
+
+  /** Lives as promised, first those of a group that still has all of these plants. */
+  private List<Life.Skeleton> like(Present.Promise p, List<Course> courses, FreePlaces free) {
+    return courses.stream()
+        .flatMap(c -> skeleton(p, c).stream())
+        .sorted(Comparator.comparing(s -> !hasAll(s.course(), p.count(), free)))
+        .toList();
+  }
+
+  private static boolean hasAll(Course c, int plants, FreePlaces free) {
+    return c.standing == Course.NEW || free.standing(c.standing) >= plants;
   }
 
   private Optional<Life.Skeleton> skeleton(Present.Promise p, Course c) {

@@ -42,16 +42,16 @@ public final class PlanReader {
         throw new Unreadable("it is no plan; give a file that sallet plan --json printed");
       }
       List<LastPlan.Group> groups = new ArrayList<>();
-      root.path("sowings").forEach(s -> addGroups(groups, s, false));
-      root.path("continuing").forEach(s -> addGroups(groups, s, true));
+      LocalDate from = date(root, "from");
+      root.path("sowings").forEach(s -> addGroups(groups, s, from, false));
+      root.path("continuing").forEach(s -> addGroups(groups, s, from, true));
       Map<LocalDate, Double> grams = new LinkedHashMap<>();
       root.path("weeks")
           .forEach(w -> grams.put(date(w, "bowlDay"), w.path("plannedGrams").asDouble()));
       Map<String, Double> factors = new LinkedHashMap<>();
       root.path("learned")
           .forEach(l -> factors.put(l.path("crop").asText(), l.path("growthFactor").asDouble()));
-      return new LastPlan(
-          date(root, "from"), groups, grams, factors, root.path("basis").asText(""));
+      return new LastPlan(from, groups, grams, factors, root.path("basis").asText(""));
     } catch (JsonProcessingException | DateTimeParseException e) {
       throw new Unreadable("it is no plan; give a file that sallet plan --json printed");
     } catch (NoSuchFileException e) {
@@ -63,10 +63,11 @@ public final class PlanReader {
     }
   }
 
-  private static void addGroups(List<LastPlan.Group> groups, JsonNode sowing, boolean standing) {
+  private static void addGroups(
+      List<LastPlan.Group> groups, JsonNode sowing, LocalDate from, boolean standing) {
     for (JsonNode course : sowing.path("courses")) {
-      if (course.path("picks").isEmpty()) {
-        continue; // A spare plant: nothing was promised of it.
+      if (course.path("picks").isEmpty() && !date(course, "end").isAfter(from)) {
+        continue; // Given up on the first day: nothing was promised of it.
       }
       groups.add(
           new LastPlan.Group(

@@ -103,7 +103,7 @@ class JournalCallTest {
 
   @Test
   void anEmptyJournalIsAnEmptyBench() throws IOException {
-    assertThat(rows("").out()).contains("Nothing: the bench", "nothing yet", "Plan for 1.15");
+    assertThat(rows("").out()).contains("Nothing: the bench", "nothing yet", "Plan for 1.07");
     JsonNode json = valid(rows("", "--json").out());
     assertThat(json.path("standing")).isEmpty();
   }
