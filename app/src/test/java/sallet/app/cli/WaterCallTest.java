@@ -302,6 +302,22 @@ class WaterCallTest {
         .contains("Flood water must not touch the leaves", "pull the plug of the pump with dry");
   }
 
+  /** Where visitors fill it up, litres for the whole time would contradict the verdict. */
+  @Test
+  void chancesStandBesideTheLitres() throws IOException {
+    String small = "reservoir: {volume: 24 L}";
+    String text =
+        unwrapped(call("away", small, "--from", "2026-12-02", "--to", "2027-01-25"))
+            .replaceAll("RESERVOIR \\(.*", "");
+    assertThat(text).contains("[ ] Ask somebody to fill the reservoir");
+    assertThat(text).containsPattern("AS IT STANDS .* L for it: enough with a chance of");
+    assertThat(text.replaceAll(".*ONCE PREPARED", ""))
+        .contains("from one filling to the next the water lasts with a chance of 9")
+        .doesNotContain("L for it");
+    assertThat(call("away", "", "--from", "2026-11-20", "--to", "2026-12-02").err())
+        .contains("the absence starts on 2026-11-20, before today, 2026-11-28");
+  }
+
   private static String unwrapped(Call call) {
     assertThat(call.status()).as(call.err()).isZero();
     return call.out().replaceAll("\\s+", " ");

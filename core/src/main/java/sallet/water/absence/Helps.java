@@ -15,16 +15,17 @@ final class Helps {
 
   private Helps() {}
 
-  static Step fill(double litres, boolean plain) {
+  static Step fill(double litres, boolean plain, boolean today) {
+    String when = today ? "before you leave" : "on the evening before";
     String what = plain ? "plain water" : "solution as strong as what is in it";
     return new Step(
         Step.Kind.FILL,
         litres < 1
-            ? "See that the reservoir is full to the brim on the evening before; top up with %s."
-                .formatted(what)
+            ? "See that the reservoir is full to the brim %s; top up with %s.".formatted(when, what)
             : String.format(
                 Locale.ROOT,
-                "Fill the reservoir to the brim on the evening before, with about %.0f L of %s.",
+                "Fill the reservoir to the brim %s, with about %.0f L of %s.",
+                when,
                 litres,
                 what),
         0,

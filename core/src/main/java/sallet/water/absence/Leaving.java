@@ -78,7 +78,13 @@ public final class Leaving {
     }
     if (from.isBefore(day)) {
       faults.add(
-          new WaterFault.Line("--from", "the absence starts on " + from + ", before " + day));
+          new WaterFault.Line(
+              "--from",
+              "the absence starts on "
+                  + from
+                  + ", before today, "
+                  + day
+                  + "; --today sets another day"));
     }
     return faults;
   }

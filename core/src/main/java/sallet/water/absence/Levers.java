@@ -93,7 +93,8 @@ final class Levers {
           Step.Kind.HARVEST,
           String.format(
               Locale.ROOT,
-              "Pick what may be picked and lift what is ready the day before you leave: about %.0f g of leaf.",
+              "Pick what may be picked and lift what is ready %s: about %.0f g of leaf.",
+              leavesToday() ? "before you leave" : "the day before you leave",
               grams),
           1,
           s -> s.withPlants(left));
@@ -117,7 +118,16 @@ final class Levers {
         : Optional.empty();
   }
 
+  /** With no day in between there is no evening before. */
+  private boolean leavesToday() {
+    return scene.usedL().isEmpty();
+  }
+
+  /** Not on the last morning: the air takes a night to show whether it gets damper. */
   private void door() {
+    if (leavesToday()) {
+      return;
+    }
     Household h = scene.household();
     Room room = h.room();
     int month = from.getMonthValue() - 1;

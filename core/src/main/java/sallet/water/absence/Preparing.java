@@ -93,7 +93,7 @@ final class Preparing {
     List<Step> steps = new ArrayList<>();
     double pour = filled(start).levelL() - start.levelL();
     if (pour >= LEAST_POUR_L) {
-      steps.add(Helps.fill(pour, false).alone(full.lasts(), pour));
+      steps.add(Helps.fill(pour, false, start.usedL().isEmpty()).alone(full.lasts(), pour));
     }
     for (Lever lever : levers) {
       Step step = told(lever);
@@ -142,7 +142,7 @@ final class Preparing {
     double pour = scene.levelL() - start.levelL();
     boolean thinner = scene.msCm() < start.msCm() - 0.05;
     if (pour >= LEAST_POUR_L || !start.usedL().isEmpty()) {
-      steps.add(Helps.fill(pour, thinner).alone(full.lasts(), pour));
+      steps.add(Helps.fill(pour, thinner, start.usedL().isEmpty()).alone(full.lasts(), pour));
     }
     if (thinner) {
       steps.add(Helps.dilute(start, scene));

@@ -5,6 +5,7 @@ import java.util.List;
 import sallet.household.Household;
 import sallet.water.home.HomeBench;
 import sallet.water.home.Learned;
+import sallet.water.reservoir.Demand;
 import sallet.water.reservoir.TankForecast;
 
 /** Water that is brought when the reservoir alone is not enough, and the salt to leave with. */
@@ -61,7 +62,11 @@ final class Supplies {
   Scene thinned(Outlook alone, Scene brim, Supply supply) {
     double used = alone.demand().litresFor(Outlook.SAFE);
     double limit = bench.household().watering().tank().highestMsCm();
-    double highest = books(brim, supply, used, alone.demand().medianL()).highestLeaveMsCm(limit);
+    double onReturn = books(brim, supply, used, alone.demand().medianL()).highestLeaveMsCm(limit);
+    double highest =
+        supply.visits().mornings().isEmpty()
+            ? onReturn
+            : Math.min(onReturn, untilVisit(alone, brim, supply).highestLeaveMsCm(limit));
     return Double.isNaN(highest)
         ? brim
         : brim.filled(brim.levelL(), Math.min(brim.msCm(), Math.max(THINNEST_MS_CM, highest)));
@@ -86,6 +91,17 @@ final class Supplies {
             scene,
             perDayL(outlook),
             supply.visits().mornings()));
+  }
+
+  /** Salt on the evening before the first visit, when it is strongest, if much water is used. */
+  private SaltBooks untilVisit(Outlook alone, Scene brim, Supply supply) {
+    double median =
+        perDayL(alone).stream()
+            .limit(supply.visits().mornings().get(0))
+            .mapToDouble(Double::doubleValue)
+            .sum();
+    double used = Demand.of(median, learned.factor().logSd()).litresFor(Outlook.SAFE);
+    return new SaltBooks(brim.levelL(), 0, 0, used, learned.uptake().msCm());
   }
 
   /** Visitors fill it to the brim, so more is poured in when more was used. */

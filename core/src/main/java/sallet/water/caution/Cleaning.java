@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 /**
  * Bleach to clean tray and reservoir with once they are empty and scrubbed.
  *
- * @param litres plain water that the pump needs to flood the tray once, L
+ * @param litres plain water that the pump needs to flood the tray once without pots, L
  * @param bleachPercent chlorine on the label, % w/v
  * @param told whether the grower told it
  */

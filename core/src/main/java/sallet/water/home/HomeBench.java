@@ -192,6 +192,15 @@ public final class HomeBench {
     return floodL;
   }
 
+  /** Water to flood the tray without any pots, and what stays below pump and in the hose, L. */
+  double cleaningL() {
+    Bench b = household.bench();
+    double trayL =
+        new Flood(b.widthM() * b.depthM(), 0, 0, household.watering().floodDepthM()).volumeL(0, 0);
+    Tank tank = tank();
+    return Math.min(tank.fullL(), trayL + tank.sumpL() + tank.hoseL());
+  }
+
   /** Time to fill the tray, minutes. */
   public double fillMinutes() {
     return fillMinutes;
@@ -244,7 +253,8 @@ public final class HomeBench {
   public Surroundings around(double floodsPerDay) {
     Bench b = household.bench();
     double cm2 = pots.stream().mapToDouble(p -> p.shape().topCm2()).sum();
-    double wetHours = floodsPerDay * (timer().onMinutes(fillMinutes) / 60.0 + TRAY_DRIES_H);
+    double wetHours =
+        floodsPerDay * (timer().onMinutes(length().floodMinutes()) / 60.0 + TRAY_DRIES_H);
     double trayM2 = Math.max(0, b.widthM() * b.depthM() - cm2 / 1e4) * Math.min(24, wetHours) / 24;
     return new Surroundings(
         household.watering().airing().fan() ? Canopy.FAN_SM : Canopy.STILL_SM,

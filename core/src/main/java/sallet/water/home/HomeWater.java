@@ -130,7 +130,7 @@ public final class HomeWater {
         solution,
         room,
         SeedCells.of(bench),
-        Cleaning.of(bench.tank().leastL(), bench.household().watering().tank().bleachPercent()),
+        Cleaning.of(bench.cleaningL(), bench.household().watering().tank().bleachPercent()),
         WaterNotes.of(bench, schedule, without(pots), pots, tank, solution, room, learned),
         cautions());
   }

@@ -205,7 +205,12 @@ final class TankSteps {
     Cleaning c = sheet.cleaning();
     String label = c.told() ? "reservoir.bleach" : "an example: look at the label";
     return List.of(
-        new Step("plain water", c.litres(), "L", "one flood, and what stays below the pump", ""),
+        new Step(
+            "plain water",
+            c.litres(),
+            "L",
+            "flood depth x tray without pots, and what stays below the pump and in the hose; a full reservoir at most",
+            ""),
         new Step("chlorine wanted", mgL, "mg/L", "100 to 200", "common practice"),
         new Step("chlorine of the bleach", c.bleachPercent(), "% w/v", label, FILE),
         new Step("bleach", bleachMl, "mL", "mg/L x L / (10 x %)", "1 % w/v is 10 g/L"));

@@ -1,5 +1,6 @@
 package sallet.water.home;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -49,7 +50,7 @@ final class WaterNotes {
     all.thirstiest(pots, schedule, without);
     all.air(pots);
     all.solution(solution);
-    all.room(bench, room);
+    all.room(bench, room, tank.days().get(0).date());
     all.notes.addAll(learned.notes());
     all.media(bench, pots);
     all.floor(bench);
@@ -140,23 +141,23 @@ final class WaterNotes {
     }
   }
 
-  private void room(HomeBench bench, WaterSheet.RoomMoisture room) {
+  private void room(HomeBench bench, WaterSheet.RoomMoisture room, LocalDate day) {
     room.wetBelowC()
         .ifPresent(
             wet ->
                 add(
                     "Below %.0f °C outside the panes run wet, below %.0f °C their edges stay damp enough for mould: air the room in short bursts, or let the bench stand away from cold glass",
                     whole(wet), whole(room.mouldBelowC().orElse(wet))));
-    double told = bench.household().room().air().humidityPercent().get(0);
+    double told = bench.household().room().air().humidityPercent().get(day.getMonthValue() - 1);
     if (room.humidityPoints() > RoomVapour.LARGEST_SHARE * told) {
       add(
-          "The bench gives off up to %.0f g of water an hour, enough to raise a closed room by %.0f points of humidity: yours is aired more than %.1f times an hour, or damper than told; measure humidity at the leaves",
+          "The bench gives off up to %.0f g of water an hour, and its mean over the day would raise a room aired as told by %.0f points of humidity: yours is aired more than %.1f times an hour, or damper than told; measure humidity at the leaves",
           room.vapourGPerHour(),
           room.humidityPoints(),
           bench.household().watering().airing().changesPerHour());
     } else if (room.humidityPoints() >= 5) {
       add(
-          "The bench gives off up to %.0f g of water an hour; with %.1f air changes an hour that is about %.0f points of humidity on top of the room's",
+          "The bench gives off up to %.0f g of water an hour; with %.1f air changes an hour its mean over the day adds about %.0f points of humidity to the room's",
           room.vapourGPerHour(),
           bench.household().watering().airing().changesPerHour(),
           room.humidityPoints());

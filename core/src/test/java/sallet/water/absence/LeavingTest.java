@@ -243,6 +243,57 @@ class LeavingTest {
     assertThat(harvest.text()).containsPattern("about \\d+ g of leaf");
   }
 
+  /** Who leaves today cannot do anything on the evening before. */
+  @Test
+  void whoLeavesTodayIsNotSentToYesterday() {
+    Household home = Households.of(55, 45);
+    List<StandingPlant> plants = Households.lettuce(home, 8);
+    LocalDate day = Households.DAY;
+    AwaySheet today = Leaving.sheet(home, plants, day, day, day.plusDays(11));
+    assertThat(today.steps()).extracting(Step::kind).contains(Step.Kind.HARVEST);
+    assertThat(today.steps()).extracting(Step::kind).doesNotContain(Step.Kind.DOOR);
+    assertThat(told(today)).noneMatch(text -> text.contains("evening before"));
+    assertThat(told(today)).noneMatch(text -> text.contains("the day before"));
+    assertThat(told(today)).anyMatch(text -> text.contains("lift what is ready before you leave"));
+    AwaySheet later = Leaving.sheet(home, plants, day, FROM, FROM.plusDays(11));
+    assertThat(told(later)).anyMatch(text -> text.contains("on the evening before"));
+    assertThat(told(later)).anyMatch(text -> text.contains("the day before you leave"));
+  }
+
+  private static List<String> told(AwaySheet sheet) {
+    return java.util.stream.Stream.concat(sheet.chosen().stream(), sheet.steps().stream())
+        .map(Step::text)
+        .toList();
+  }
+
+  /**
+   * A large reservoir is strongest on the evening before somebody fills it. By hand: 100 L of 2.0
+   * less what goes until then, 0.75 a litre, at a use not passed 95 times in 100 (1.645 times the
+   * root of 0.35², 0.15² and 0.10²).
+   */
+  @Test
+  void theSolutionStaysBelowItsLimitUntilTheFirstVisit() {
+    Household home = Households.of(100, 45);
+    List<StandingPlant> plants = Households.lettuce(home, 8);
+    Watcher watcher = new Watcher(FROM, 40, sallet.water.home.Learned.nothing());
+    Scene brim = new Scene(home, plants, 100, 2.0);
+    Supplies supplies = new Supplies(watcher, sallet.water.home.Learned.nothing(), FROM, home);
+    Outlook alone = watcher.look(brim);
+    Visits visits = supplies.visits(alone, brim);
+    assertThat(visits.mornings()).isNotEmpty();
+    Scene thinned = supplies.thinned(alone, brim, new Supplies.Supply(visits, 0, List.of()));
+    double median =
+        alone.tank().days().stream()
+            .limit(visits.mornings().get(0))
+            .mapToDouble(TankForecast.Day::useL)
+            .sum();
+    double used = median * Math.exp(1.6448536 * Math.sqrt(0.1225 + 0.0225 + 0.01));
+    double strongest = (100 * thinned.msCm() - 0.75 * used) / (100 - used);
+    assertThat((100 * 2.0 - 0.75 * used) / (100 - used)).isGreaterThan(2.5);
+    assertThat(thinned.levelL()).isEqualTo(100);
+    assertThat(strongest).isCloseTo(2.5, within(1e-6));
+  }
+
   /** Salt by hand: 50 L of 1.6 lose 20 L that carry 0.7 each: (80 - 14) / 30 = 2.2. */
   @Test
   void theBooksOfSaltClose() {

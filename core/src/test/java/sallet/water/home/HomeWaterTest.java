@@ -107,6 +107,66 @@ class HomeWaterTest {
     assertThat(bench.tank().leastL()).isGreaterThan(bench.floodL());
   }
 
+  /**
+   * By hand: 0.72 m² 4 cm deep are 28.8 L when no pot stands in it, 4 of 30 cm of 60 L are 8 L, and
+   * 0.5 L stay in the hose; a reservoir of 33 L gives no more than it holds.
+   */
+  @Test
+  void theTrayIsCleanedWithoutItsPots() {
+    WaterSheet sheet = HomeWater.sheet(HOME, Households.DAY, Households.lettuce(HOME, 2));
+    assertThat(sheet.cleaning().litres()).isCloseTo(28.8 + 8 + 0.5, within(1e-9));
+    // 200 mg/L of 5 % bleach: 4 mL a litre
+    assertThat(sheet.cleaning().mostMl()).isCloseTo(4 * 37.3, within(1e-9));
+    Household small = Households.of(33, 50);
+    assertThat(HomeBench.of(small).cleaningL()).isEqualTo(33);
+  }
+
+  /**
+   * Two soaks of 10 and 40 min with pins of 15 min: the tray is wet half an hour longer a flood.
+   */
+  @Test
+  void aTrayThatSoaksLongerIsWetLonger() {
+    HomeBench bench = HomeBench.of(soaking(10));
+    double wetM2 = bench.around(4).openM2() - bench.around(0).openM2();
+    double longerM2 = HomeBench.of(soaking(40)).around(4).openM2() - bench.around(0).openM2();
+    double shortH = 0.5 + 0.25 * Math.ceil((bench.fillMinutes() + 10) / 15);
+    double longH = 0.5 + 0.25 * Math.ceil((bench.fillMinutes() + 40) / 15);
+    assertThat(longH - shortH).isCloseTo(0.5, within(1e-9));
+    assertThat(longerM2 / wetM2).isCloseTo(longH / shortH, within(1e-9));
+  }
+
+  private static Household soaking(double minutes) {
+    Watering w = Watering.usual();
+    return HOME.withWatering(
+        new Watering(
+            w.pump(),
+            new Watering.TimerSetting("segments", 15, 8, minutes),
+            w.floodDepthM(),
+            w.tank(),
+            w.otherPots(),
+            w.airing(),
+            w.readings()));
+  }
+
+  /** What the air of January is told to be says nothing of February. */
+  @Test
+  void theNoteOnMoistureIsOfTheMonthTold() {
+    var plants = Households.lettuce(HOME, 12);
+    List<String> damp = HomeWater.sheet(humid(60), Households.DAY, plants).notes();
+    assertThat(damp).anyMatch(note -> note.contains("would raise a room aired as told by"));
+    assertThat(HomeWater.sheet(humid(100), Households.DAY, plants).notes()).isEqualTo(damp);
+  }
+
+  private static Household humid(double januaryPercent) {
+    List<Double> months = new java.util.ArrayList<>(java.util.Collections.nCopies(12, 60.0));
+    months.set(0, januaryPercent);
+    var air = HOME.room().air();
+    return HOME.withRoom(
+        HOME.room()
+            .withAir(
+                new sallet.household.AirClimate(air.dayC(), air.nightC(), months, air.co2Ppm())));
+  }
+
   @Test
   void theSheetHangsTogether() {
     WaterSheet sheet = HomeWater.sheet(HOME, Households.DAY, Households.lettuce(HOME, 8));

@@ -25,10 +25,9 @@ public final class AwayPage {
     }
     sheet.section("reservoir", "Reservoir on these days");
     sheet.page.element(
-        "p",
-        "As it stands: " + AwayWords.departure(away) + " " + AwayWords.numbers(away.asItStands()));
+        "p", "As it stands: " + AwayWords.departure(away) + " " + AwayWords.asItStands(away));
     if (!away.chosen().isEmpty()) {
-      sheet.page.element("p", "Once prepared: " + AwayWords.numbers(away.prepared()));
+      sheet.page.element("p", "Once prepared: " + AwayWords.prepared(away));
     }
     sheet.level(away.prepared().tank(), Optional.empty());
     sheet.page.closeLine();

@@ -34,10 +34,10 @@ public final class AwayText {
     }
     out.heading("AS IT STANDS");
     out.wrap("", AwayWords.departure(sheet));
-    out.wrap("", AwayWords.numbers(sheet.asItStands()));
+    out.wrap("", AwayWords.asItStands(sheet));
     if (!sheet.chosen().isEmpty()) {
       out.heading("ONCE PREPARED");
-      out.wrap("", AwayWords.numbers(sheet.prepared()));
+      out.wrap("", AwayWords.prepared(sheet));
     }
     level(sheet.prepared().tank());
     timer(sheet);

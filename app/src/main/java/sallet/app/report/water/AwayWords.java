@@ -29,8 +29,9 @@ final class AwayWords {
     return switch (sheet.verdict()) {
       case SAFE ->
           WaterWords.of(
-              "Safe as it stands: the water lasts all %s with a chance of %s, and every pot outlives a missed flood.",
-              WaterWords.days(sheet.days()), chance(now.lasts()));
+              "Safe as it stands: the water lasts %s with a chance of %s, and every pot outlives a missed flood.",
+              sheet.days() == 1 ? "the day" : "all " + WaterWords.days(sheet.days()),
+              chance(now.lasts()));
       case SAFE_WHEN_PREPARED ->
           WaterWords.of(
               "Not safe as it stands (%s), but safe once you have done the %s below.",
@@ -101,17 +102,37 @@ final class AwayWords {
         d.levelL(), d.msCm(), filled);
   }
 
-  /** The numbers before and after the steps. */
-  static String numbers(Outlook o) {
+  /** The numbers when nothing is done. */
+  static String asItStands(AwaySheet sheet) {
+    return numbers(sheet.asItStands(), false);
+  }
+
+  /** The numbers after the steps. */
+  static String prepared(AwaySheet sheet) {
+    return numbers(sheet.prepared(), !sheet.visits().isEmpty());
+  }
+
+  /** Visitors fill it to the brim, so that what there is for it grows with what is used. */
+  private static String numbers(Outlook o, boolean visited) {
+    String lasts = chance(o.lasts());
     return WaterWords.of(
-        "The bench uses about %.0f L (%.0f L are enough 95 times in 100), and there are %.0f L for it; %s; %s.",
-        o.demand().medianL(),
-        o.demand().litresFor(0.95),
-        o.usableL(),
+        "The bench uses about %s L (%s L are enough 95 times in 100)%s; %s; %s.",
+        litres(o.demand().medianL()),
+        litres(o.demand().litresFor(Outlook.SAFE)),
+        visited
+            ? WaterWords.of(
+                ", and from one filling to the next the water lasts with a chance of %s", lasts)
+            : WaterWords.of(
+                ", and there are %s L for it: enough with a chance of %s",
+                litres(o.usableL()), lasts),
         salt(o),
         o.atRisk().isEmpty()
             ? "every pot outlives a missed flood"
             : "pots at risk when one flood is missed: " + String.join(", ", o.atRisk()));
+  }
+
+  private static String litres(double value) {
+    return WaterWords.of(value < 9.95 ? "%.1f" : "%.0f", value);
   }
 
   private static String salt(Outlook o) {
