@@ -2,6 +2,7 @@ package sallet.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import sallet.crop.HarvestRule;
 import sallet.crop.PlantState;
 
@@ -25,7 +26,12 @@ record BlendedLife(
   /** Picks smaller than this are put off to the next, edible grams a pot. Judgement. */
   private static final double SMALLEST_PICK_G = 3;
 
-  static BlendedLife of(Plants plants) {
+  /**
+   * The life of some plants.
+   *
+   * @param nextPick grams already promised of each at the next bowl, whatever the mix takes
+   */
+  static BlendedLife of(Plants plants, OptionalDouble nextPick) {
     Life.Skeleton s = plants.skeleton();
     Course c = s.course();
     List<Double> shares = new ArrayList<>();
@@ -37,7 +43,7 @@ record BlendedLife(
     for (int t = 0; t <= s.end(); t++) {
       double fresh = c.freshG(state, t);
       double standing = fresh * c.ediblePerFresh();
-      owed += plants.gramsEach().get(t);
+      owed += t == 0 ? nextPick.orElse(plants.gramsEach().get(0)) : plants.gramsEach().get(t);
       double share = 0;
       if (t == s.end() && s.lifted() && c.mayLift(t, fresh)) {
         share = 1;

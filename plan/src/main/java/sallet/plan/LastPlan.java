@@ -41,6 +41,7 @@ public record LastPlan(
    * @param end last day on the bench
    * @param lifted whether they were to be eaten at the end
    * @param count how many, 1 or more
+   * @param picks edible grams each plant was to give, by bowl day
    */
   public record Group(
       String batch,
@@ -52,7 +53,12 @@ public record LastPlan(
       String pot,
       LocalDate end,
       boolean lifted,
-      int count) {}
+      int count,
+      Map<LocalDate, Double> picks) {
+    public Group {
+      picks = Map.copyOf(picks);
+    }
+  }
 
   /**
    * Its promises as a plan of a later day can keep them: plants that stand by now are named by
@@ -70,7 +76,15 @@ public record LastPlan(
       if (!batch.isEmpty() || !g.sown().isBefore(standing.today())) {
         promises.add(
             new Present.Promise(
-                batch, g.crop(), g.sown(), g.toBench(), g.pot(), g.end(), g.lifted(), g.count()));
+                batch,
+                g.crop(),
+                g.sown(),
+                g.toBench(),
+                g.pot(),
+                g.end(),
+                g.lifted(),
+                g.count(),
+                g.picks()));
       }
     }
     return promises;

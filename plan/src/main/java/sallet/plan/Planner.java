@@ -204,7 +204,9 @@ public final class Planner {
               clock.seconds()));
       return new PlanDraft(
               instance,
-              tidy.mix().plants().stream().map(BlendedLife::of).toList(),
+              tidy.mix().plants().stream()
+                  .map(p -> BlendedLife.of(p, judge.promises().nextPick(p.skeleton())))
+                  .toList(),
               graphs.stream().map(g -> g.course).toList())
           .write(
               linear.bound(),

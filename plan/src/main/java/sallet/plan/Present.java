@@ -128,6 +128,7 @@ public record Present(
    * @param end last day on the bench
    * @param lifted whether they were to be eaten at the end
    * @param count how many, 1 or more
+   * @param picks edible grams each plant was to give, by bowl day
    */
   public record Promise(
       String batch,
@@ -137,7 +138,12 @@ public record Present(
       String pot,
       LocalDate end,
       boolean lifted,
-      int count) {}
+      int count,
+      Map<LocalDate, Double> picks) {
+    public Promise {
+      picks = Map.copyOf(picks);
+    }
+  }
 
   /**
    * Plants of one batch, equal in state and kind of place.

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import sallet.plan.linear.LinearProgramme;
 
 /**
@@ -86,13 +88,54 @@ final class Promises {
           }
         });
     int sown = open.values().stream().mapToInt(Math::abs).sum();
-    int standing = 0;
-    for (Life.Skeleton s : kept.keySet()) {
-      if (near(s)) {
-        standing += Math.abs(kept.getOrDefault(s, 0) - counts.getOrDefault(s, 0));
-      }
-    }
-    return sown + standing;
+    Map<Going, Integer> promised = going(kept);
+    Map<Going, Integer> now = going(counts);
+    int dropped = more(promised, now);
+    return sown + (unchanged() ? Math.max(dropped, more(now, promised)) : dropped);
+  }
+
+  /** Whether nothing was recorded since the last plan, so that all it meant to do is to stay. */
+  private boolean unchanged() {
+    return !instance.promises().isEmpty() && instance.changePoints() == Weights.FIRM_CHANGE;
+  }
+
+  /** Plants of one that the other lacks. */
+  private static int more(Map<Going, Integer> one, Map<Going, Integer> other) {
+    return one.entrySet().stream()
+        .mapToInt(e -> Math.max(0, e.getValue() - other.getOrDefault(e.getKey(), 0)))
+        .sum();
+  }
+
+  /**
+   * What is to become of plants that stand already. Seedlings of a batch are alike to the grower,
+   * plants in pots are not.
+   *
+   * @param plants the very plants, or -1 for seedlings
+   */
+  private record Going(
+      String batch, int plants, int group, int benchSlot, int endSlot, boolean lifted) {}
+
+  /** Plants that stand already and are to be moved or ended in the coming days. */
+  private Map<Going, Integer> going(Map<Life.Skeleton, Integer> counts) {
+    Map<Going, Integer> going = new HashMap<>();
+    counts.forEach(
+        (s, n) -> {
+          if (near(s)) {
+            Course c = s.course();
+            StandingPlants plants = instance.standing().get(c.standing);
+            going.merge(
+                new Going(
+                    plants.batch(),
+                    plants.toBench().isPresent() ? c.standing : -1,
+                    c.group,
+                    c.benchSlot,
+                    s.endSlot(),
+                    s.lifted()),
+                n,
+                Integer::sum);
+          }
+        });
+    return going;
   }
 
   /** Whether plants that stand already are to be moved or ended in the coming days. */
@@ -103,6 +146,30 @@ final class Promises {
         && (calendar.slot(s.endSlot()).isBefore(calendar.from().plusDays(ENDING_DAYS))
             || (instance.standing().get(c.standing).toBench().isEmpty()
                 && calendar.slot(c.benchSlot).isBefore(calendar.from().plusDays(SOWING_DAYS))));
+  }
+
+  /**
+   * Edible grams the last plan meant each of these plants to give at the next bowl; empty when
+   * something was recorded since, for then the picks are chosen anew.
+   */
+  OptionalDouble nextPick(Life.Skeleton s) {
+    Course c = s.course();
+    if (!unchanged() || c.standing == Course.NEW || c.bowls[0] != 0) {
+      return OptionalDouble.empty();
+    }
+    List<Present.Promise> own =
+        instance.promises().stream()
+            .filter(p -> isOneOf(instance.standing().get(c.standing), p))
+            .toList();
+    List<Present.Promise> same =
+        own.stream().filter(p -> skeleton(p, c).filter(s::equals).isPresent()).toList();
+    LocalDate bowl = instance.calendar().bowl(0);
+    return (same.isEmpty() ? own : same)
+        .stream()
+            .flatMapToDouble(
+                p ->
+                    DoubleStream.generate(() -> p.picks().getOrDefault(bowl, 0.0)).limit(p.count()))
+            .average();
   }
 
   /** The last plan's plants as far as they still can live like that. */

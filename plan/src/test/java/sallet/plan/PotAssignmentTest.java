@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -59,7 +60,9 @@ class PotAssignmentTest {
       Life.Skeleton s = new Life.Skeleton(c, random.nextInt(c.bowls.length), false);
       if (free.fits(s)) {
         free.take(s, 1);
-        lives.add(BlendedLife.of(new Plants(s, 1, Collections.nCopies(s.end() + 1, 0.0))));
+        lives.add(
+            BlendedLife.of(
+                new Plants(s, 1, Collections.nCopies(s.end() + 1, 0.0)), OptionalDouble.empty()));
       }
     }
     return lives;

@@ -96,7 +96,8 @@ final class RandomPresent {
             wish.household().bench().pots().get(0).name(),
             sown.plusDays(60),
             true,
-            random.nextInt(1, 4)));
+            random.nextInt(1, 4),
+            Map.of()));
   }
 
   private void addBatch(String batch, Crop crop, List<Present.Plants> plants) {

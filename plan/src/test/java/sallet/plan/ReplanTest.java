@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -221,7 +222,9 @@ class ReplanTest {
                   c.pots().get(0),
                   c.end(),
                   c.lifted(),
-                  c.plants()));
+                  c.plants(),
+                  c.picks().stream()
+                      .collect(Collectors.toMap(Sowing.Pick::date, Sowing.Pick::gramsPerPlant))));
         }
       }
     }

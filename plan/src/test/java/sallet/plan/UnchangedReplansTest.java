@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import sallet.crop.Catalogue;
 import sallet.plan.RandomHouseholds.Wish;
@@ -96,7 +97,9 @@ class UnchangedReplansTest {
                   c.pots().get(0),
                   c.end(),
                   c.lifted(),
-                  c.plants()));
+                  c.plants(),
+                  c.picks().stream()
+                      .collect(Collectors.toMap(Sowing.Pick::date, Sowing.Pick::gramsPerPlant))));
         }
       }
     }

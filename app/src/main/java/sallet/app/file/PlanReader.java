@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,8 +81,17 @@ public final class PlanReader {
               course.path("pots").path(0).asText(),
               date(course, "end"),
               course.path("lifted").asBoolean(),
-              Math.max(1, course.path("plants").asInt())));
+              Math.max(1, course.path("plants").asInt()),
+              picks(course)));
     }
+  }
+
+  private static Map<LocalDate, Double> picks(JsonNode course) {
+    Map<LocalDate, Double> grams = new HashMap<>();
+    for (JsonNode pick : course.path("picks")) {
+      grams.put(date(pick, "date"), pick.path("gramsPerPlant").asDouble());
+    }
+    return grams;
   }
 
   private static LocalDate date(JsonNode node, String name) {

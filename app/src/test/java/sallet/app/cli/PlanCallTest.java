@@ -149,6 +149,49 @@ class PlanCallTest {
     assertThat(replanned.path("changes").path(0).asText()).contains("No sowing");
   }
 
+  /** However the later weeks are planned anew, the leaves of the coming bowl stay as told. */
+  @Test
+  void whatIsPickedForTheComingBowlStaysAsToldUntilSomethingIsRecorded() throws IOException {
+    List<String> call =
+        new ArrayList<>(
+            List.of(
+                "plan",
+                "../examples/porch.yaml",
+                "--journal",
+                "../examples/porch-journal.csv",
+                "--today",
+                "2027-01-09",
+                "--weeks",
+                "12",
+                "--json",
+                "--effort"));
+    List<String> first = new ArrayList<>(call);
+    first.add("1");
+    Call one = Call.of(first.toArray(String[]::new));
+    assertThat(one.status()).as(one.err()).isZero();
+    call.addAll(List.of("4", "--last-plan", written("plan.json", one.out()).toString()));
+    Call two = Call.of(call.toArray(String[]::new));
+
+    JsonNode before = new ObjectMapper().readTree(one.out());
+    JsonNode after = new ObjectMapper().readTree(two.out());
+    assertThat(picksNow(after)).isEqualTo(picksNow(before)).hasSizeGreaterThan(3);
+    assertThat(after.path("sowings")).as("later weeks").isNotEqualTo(before.path("sowings"));
+  }
+
+  private static List<String> picksNow(JsonNode plan) {
+    List<String> picks = new ArrayList<>();
+    plan.path("picksNow")
+        .forEach(
+            p ->
+                picks.add(
+                    "%s %s %s"
+                        .formatted(
+                            p.path("place").asText(),
+                            p.path("grams").asText(),
+                            p.path("lift").asText())));
+    return picks;
+  }
+
   /** Events of the plan's first seven days. */
   private static List<String> week(JsonNode plan) {
     List<String> tasks = new ArrayList<>();

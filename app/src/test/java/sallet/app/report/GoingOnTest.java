@@ -158,7 +158,8 @@ class GoingOnTest {
             "A1",
             first.courses().get(0).end(),
             true,
-            1);
+            1,
+            Map.of());
     LastPlan last = new LastPlan(TODAY, List.of(less), Map.of(), Map.of(), "");
 
     List<String> told = Changes.of(BASE, last, nothing);

@@ -153,7 +153,8 @@ final class ObjectiveCheck implements Check {
   private static void changes(Subject subject, int told, List<Fault> faults) {
     int sown = changedSowings(subject);
     boolean alone =
-        subject.present().promises().stream().allMatch(promise -> promise.batch().isEmpty());
+        !subject.present().firm()
+            && subject.present().promises().stream().allMatch(promise -> promise.batch().isEmpty());
     if (alone ? told != sown : told < sown) {
       faults.add(Fault.number(Rule.OBJECTIVE, "objective", "changes", sown, told));
     }

@@ -48,7 +48,8 @@ final class ExampleReplan {
         Map.of(),
         Map.of(),
         List.of(
-            new Present.Promise("", CRISPHEAD, day(1, 6), day(1, 27), "A3", day(3, 13), true, 2)),
+            new Present.Promise(
+                "", CRISPHEAD, day(1, 6), day(1, 27), "A3", day(3, 13), true, 2, Map.of())),
         false);
   }
 
