@@ -88,9 +88,10 @@ final class GrowthLearning {
             .flatMap(batch -> batch.story().readings().stream().map(one -> new Read(batch, one)))
             .toList();
     List<Read> doubted = all.stream().filter(read -> !within(read, DOUBTED)).toList();
+    List<Read> possible = doubted.stream().filter(read -> within(read, IMPOSSIBLE)).toList();
     List<Read> out =
         doubted.stream()
-            .filter(read -> !within(read, IMPOSSIBLE) || !confirmed(read, doubted))
+            .filter(read -> !possible.contains(read) || !confirmed(read, possible))
             .toList();
     out.forEach(read -> remarks.add(leftOut(read)));
     all.stream().filter(read -> !out.contains(read)).forEach(this::add);
@@ -199,9 +200,9 @@ final class GrowthLearning {
         && read.reading().value() <= value(read, far, 0) * noise;
   }
 
-  /** Whether another plant of the same crop is doubted for being as much larger or smaller. */
-  private boolean confirmed(Read read, List<Read> doubted) {
-    return doubted.stream()
+  /** Whether another plant of the same crop is doubted too, and errs to the same side. */
+  private boolean confirmed(Read read, List<Read> possible) {
+    return possible.stream()
         .anyMatch(
             other ->
                 other.batch().story().crop().equals(read.batch().story().crop())

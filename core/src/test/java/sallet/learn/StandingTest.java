@@ -236,6 +236,9 @@ class StandingTest {
     Rows small =
         batch().grams(45, Event.WEIGH, A, "A1", alone).grams(45, Event.WEIGH, A, "B1", 0.1);
     assertThat(standing(small.journal(), 45).remarks()).as("one large, one small").hasSize(2);
+    Rows slip =
+        batch().grams(45, Event.WEIGH, A, "A1", alone).grams(45, Event.WEIGH, A, "B1", 5000);
+    assertThat(standing(slip.journal(), 45).remarks()).as("a slip confirms nothing").hasSize(2);
   }
 
   @Test

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -182,7 +181,7 @@ class ReplanTest {
 
   @Test
   void aPlanMadeAgainChangesNothingOfTheComingWeek() {
-    SowingPlan again = planned(present(promises(plan)));
+    SowingPlan again = planned(present(UnchangedReplansTest.promises(plan)));
     assertThat(week(again)).isEqualTo(week(plan));
     assertThat(again.objective().changes()).isZero();
   }
@@ -205,30 +204,6 @@ class ReplanTest {
         .filter(t -> !t.contains(until.toString()))
         .sorted()
         .toList();
-  }
-
-  private static List<Present.Promise> promises(SowingPlan plan) {
-    List<Present.Promise> promises = new ArrayList<>();
-    for (Sowing s : plan.batches()) {
-      boolean stands = plan.standing().contains(s);
-      for (Sowing.Course c : s.courses()) {
-        if (!c.picks().isEmpty()) {
-          promises.add(
-              new Present.Promise(
-                  stands ? s.batch() : "",
-                  s.crop(),
-                  s.date(),
-                  c.toBench(),
-                  c.pots().get(0),
-                  c.end(),
-                  c.lifted(),
-                  c.plants(),
-                  c.picks().stream()
-                      .collect(Collectors.toMap(Sowing.Pick::date, Sowing.Pick::gramsPerPlant))));
-        }
-      }
-    }
-    return promises;
   }
 
   @Test

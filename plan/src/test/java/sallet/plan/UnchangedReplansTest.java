@@ -82,7 +82,7 @@ class UnchangedReplansTest {
   }
 
   /** What a plan promises: all plants but those given up on its first day. */
-  private static List<Present.Promise> promises(SowingPlan plan) {
+  static List<Present.Promise> promises(SowingPlan plan) {
     List<Present.Promise> promises = new ArrayList<>();
     for (Sowing s : plan.batches()) {
       String batch = plan.standing().contains(s) ? s.batch() : "";
