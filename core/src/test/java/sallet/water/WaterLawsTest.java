@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sallet.air.MoistAir;
@@ -65,6 +66,42 @@ class WaterLawsTest {
 
     private static boolean lit(int hour, int on, int hours) {
       return Math.floorMod(hour - on, 24) < hours;
+    }
+
+    Bench thirstier(double factor) {
+      List<PotDay> more =
+          days.stream()
+              .map(
+                  day ->
+                      new PotDay(
+                          day.pot(),
+                          day.allowedMl(),
+                          day.mostMl(),
+                          day.mlPerHour().stream().map(ml -> factor * ml).toList()))
+              .toList();
+      return new Bench(pots, more, light);
+    }
+
+    /** Starts at least 24 minutes apart, the day round. */
+    static List<Integer> randomStarts(SplittableRandom dice, int number) {
+      int spare = 24 * 60 - 24 * number;
+      List<Integer> cuts =
+          IntStream.range(0, number).mapToObj(i -> dice.nextInt(spare + 1)).sorted().toList();
+      return IntStream.range(0, number).mapToObj(i -> cuts.get(i) + 24 * i).toList();
+    }
+
+    /** Whether every pot lasts, at its most, from each of these starts to the next. */
+    boolean servedBy(List<Integer> starts) {
+      return IntStream.range(0, starts.size())
+          .allMatch(
+              i -> {
+                int next = i + 1 < starts.size() ? starts.get(i + 1) : starts.get(0) + 24 * 60;
+                return days.stream()
+                    .allMatch(
+                        day ->
+                            day.stretched(5 / 3.0).lastsMinutes(starts.get(i))
+                                >= next - starts.get(i));
+              });
     }
 
     FloodSchedule schedule(Timer timer) {
@@ -139,17 +176,62 @@ class WaterLawsTest {
     }
   }
 
-  /** A pot that is left out is one that the timer cannot serve: it alone would need too much. */
+  /**
+   * Named are exactly those pots that a timer with starts enough cannot serve: at their most they
+   * last, from some minute on, less than from one flood to the next that it can do.
+   */
   @ParameterizedTest
   @MethodSource("seeds")
-  void onlyThirstyPotsAreLeftOut(long seed) {
+  void onlyPotsTheTimerCannotServeAreLeftOut(long seed) {
     Bench bench = Bench.of(seed);
-    FloodSchedule schedule = bench.schedule(new Timer.Minutes(60));
-    for (PotDay day : bench.days) {
-      if (schedule.unserved().contains(day.pot())) {
-        assertThat(day.stretched(schedule.stretch()).shortestMinutes()).isLessThan(2 * 24);
+    SplittableRandom dice = new SplittableRandom(seed);
+    double thirst = dice.nextDouble(1, 12);
+    Bench dry = bench.thirstier(thirst);
+    List<String> tooFast =
+        dry.days.stream()
+            .filter(day -> shortest(day.stretched(5 / 3.0)) < 24)
+            .map(PotDay::pot)
+            .toList();
+    assertThat(dry.schedule(new Timer.Minutes(60)).unserved()).isEqualTo(tooFast);
+  }
+
+  private static double shortest(PotDay day) {
+    return IntStream.range(0, 24 * 60).mapToDouble(day::lastsMinutes).min().orElseThrow();
+  }
+
+  /** Some of those benches are too dry, and some are not. */
+  @Test
+  void thirstMakesPotsTooFast() {
+    List<Boolean> served =
+        seeds()
+            .mapToObj(Bench::of)
+            .map(bench -> bench.thirstier(8).schedule(new Timer.Minutes(60)).unserved().isEmpty())
+            .toList();
+    assertThat(served).contains(true, false);
+  }
+
+  /**
+   * The timer with few starts does what it can: where any random schedule of so many starts serves
+   * all pots, none is named; and a thirstier bench is never served better.
+   */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void aBenchThatAnyScheduleServesIsServed(long seed) {
+    Bench usual = Bench.of(seed);
+    SplittableRandom dice = new SplittableRandom(seed);
+    int most = dice.nextInt(2, 9);
+    Timer timer = new Timer.Minutes(most);
+    boolean served = true;
+    for (double thirst = 0.5; thirst < 60; thirst *= 1.3) {
+      Bench bench = usual.thirstier(thirst);
+      boolean found = bench.schedule(timer).unserved().isEmpty();
+      assertThat(served || !found).as("thirst %s", thirst).isTrue();
+      served = found;
+      for (int i = 0; i < 200 && !found; i++) {
+        assertThat(bench.servedBy(Bench.randomStarts(dice, most))).isFalse();
       }
     }
+    assertThat(served).isFalse();
   }
 
   /** What the reservoir gave is what the air got and what the pots hold more than before. */

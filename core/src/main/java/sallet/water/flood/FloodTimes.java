@@ -2,8 +2,10 @@ package sallet.water.flood;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Finds when to flood: as seldom as the fastest-drying pot allows, on the timer's own grid.
@@ -56,8 +58,11 @@ public final class FloodTimes {
 
   /**
    * The schedule for pots at their thirstiest day to come. When the timer has too few starts, more
-   * may go between floods, step by step; pots that still dry out faster than the timer can flood
-   * are named, and do not set the pace unless all of them do.
+   * may go between floods, step by step, and at last floods come when the pots last longest, be it
+   * light or dark. Pots that dry out faster than the timer can flood even so are named, and do not
+   * set the pace unless all of them do. None is named exactly when every pot lasts from one flood
+   * to the next that the timer can do, at any minute, and some schedule serves them all: so
+   * thirstier pots are never served better.
    */
   public static FloodSchedule of(List<PotDay> days, Light light, Timer timer, Length length) {
     int gap = timer.onMinutes(Math.max(length.apartMinutes(), timer.gridMinutes()));
@@ -72,10 +77,46 @@ public final class FloodTimes {
       stretch += STRETCH_STEP;
     } while (!fits(found, pots, timer) && stretch < MOST_STRETCH + STRETCH_STEP / 2);
     List<Integer> starts = thinned(pots, found, timer.mostStarts());
+    if (!fits(found, pots, timer) && found.everyMinutes().isEmpty()) {
+      starts = fewest(stretched(pots, found.stretch()), light, timer, gap).orElse(starts);
+    }
     FloodSchedule full =
         new FloodSchedule(starts, onMinutes, found.everyMinutes(), found.stretch(), List.of());
-    List<String> dry = dry(days, full);
+    List<String> dry =
+        Stream.concat(fast.stream().map(PotDay::pot), dry(pots, full).stream()).distinct().toList();
     return new FloodSchedule(starts, onMinutes, full.everyMinutes(), full.stretch(), dry);
+  }
+
+  /**
+   * The fewest floods that serve all pots, the first at any time; empty when the timer has too few
+   * starts. Each flood comes as late as the pots allow, which no other schedule with the same first
+   * one exceeds; then the last ones move forward until they are far enough apart. No pot is fast.
+   */
+  private static Optional<List<Integer>> fewest(
+      List<PotDay> pots, Light light, Timer timer, int gap) {
+    int grid = timer.gridMinutes();
+    FloodTimes times = new FloodTimes(pots, light.onMinute(), light.onMinute() + DAY, timer, gap);
+    List<Integer> next =
+        IntStream.range(0, DAY / grid).mapToObj(i -> times.next(i * grid)).toList();
+    List<Integer> best = List.of();
+    for (int i = 0; i < DAY / grid; i++) {
+      int first = Math.floorMod(times.onGrid(light.onMinute()) + i * grid, DAY);
+      List<Integer> starts = new ArrayList<>();
+      for (int at = first; at < first + DAY; at += next.get(at % DAY / grid) - at % DAY) {
+        starts.add(at);
+      }
+      int number = starts.size();
+      if (number * gap <= DAY
+          && number <= timer.mostStarts()
+          && (best.isEmpty() || number < best.size())) {
+        best =
+            IntStream.range(0, number)
+                .map(k -> Math.min(starts.get(k), first + DAY - (number - k) * gap))
+                .mapToObj(minute -> minute % DAY)
+                .toList();
+      }
+    }
+    return best.isEmpty() ? Optional.empty() : Optional.of(best);
   }
 
   private static List<PotDay> without(List<PotDay> days, List<PotDay> some) {
@@ -105,7 +146,7 @@ public final class FloodTimes {
 
   private static FloodSchedule served(
       List<PotDay> days, double stretch, Light light, Timer timer, int gap, int onMinutes) {
-    List<PotDay> pots = days.stream().map(pot -> pot.stretched(stretch)).toList();
+    List<PotDay> pots = stretched(days, stretch);
     int off = light.onMinute() + (int) Math.round(60 * light.hours());
     FloodTimes times = new FloodTimes(pots, light.onMinute(), off, timer, gap);
     if (timer instanceof Timer.Interval) {
@@ -117,6 +158,10 @@ public final class FloodTimes {
       return new FloodSchedule(starts, onMinutes, OptionalInt.of(every), stretch, List.of());
     }
     return new FloodSchedule(times.starts(), onMinutes, OptionalInt.empty(), stretch, List.of());
+  }
+
+  private static List<PotDay> stretched(List<PotDay> days, double stretch) {
+    return days.stream().map(pot -> pot.stretched(stretch)).toList();
   }
 
   private int everyMinutes() {

@@ -51,9 +51,30 @@ public record PotDay(String pot, double allowedMl, double mostMl, List<Double> m
     return dayMl() / allowedMl;
   }
 
-  /** Shortest time from a flood at any hour until what may go is gone, minutes. */
+  /**
+   * Shortest time from a flood at any minute until what may go is gone, minutes. Use is even within
+   * an hour, so the shortest time begins or ends on a full hour.
+   */
   public double shortestMinutes() {
-    return IntStream.range(0, HOURS).mapToDouble(h -> lastsMinutes(60.0 * h)).min().orElseThrow();
+    return IntStream.range(0, HOURS)
+        .mapToDouble(h -> Math.min(lastsMinutes(60.0 * h), lastedMinutes(60.0 * h)))
+        .min()
+        .orElseThrow();
+  }
+
+  /** How long ago it was full when what may go is gone at a full hour, at most three days. */
+  private double lastedMinutes(double until) {
+    double left = allowedMl;
+    double now = until;
+    while (until - now < LONGEST_MIN) {
+      double rate = mlPerHour.get((int) Math.floorMod(Math.round(now / 60) - 1, 24L));
+      if (rate >= left && rate > 0) {
+        return until - now + left / rate * 60;
+      }
+      left -= rate;
+      now -= 60;
+    }
+    return LONGEST_MIN;
   }
 
   /**
