@@ -1,10 +1,9 @@
 package sallet.water.home;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 import sallet.household.Bench;
 import sallet.household.Household;
 import sallet.household.Pot;
@@ -24,15 +23,10 @@ final class HomePots {
 
   private final Household household;
   private final List<WaterFault.Line> faults;
-  private final Map<Kind, Medium> kinds = new TreeMap<>();
+  private final Map<String, Medium> media = new HashMap<>();
 
   /** Pots of one kind behave alike; a pot on the scales speaks for its kind. */
-  private record Kind(double volumeL, double heightM, String medium) implements Comparable<Kind> {
-    @Override
-    public int compareTo(Kind other) {
-      return toString().compareTo(other.toString());
-    }
-
+  private record Kind(double volumeL, double heightM, String medium) {
     PotShape shape() {
       return PotShape.straight(volumeL, 100 * heightM);
     }
@@ -56,19 +50,26 @@ final class HomePots {
   List<HomePot> pots() {
     List<Kind> each = household.bench().pots().stream().map(pot -> kind(pot.name())).toList();
     Map<Kind, Double> held = heldMl(each);
+    Map<Kind, PotWater> waters = new HashMap<>();
     List<HomePot> pots = new ArrayList<>();
     for (int i = 0; i < each.size(); i++) {
       Kind kind = each.get(i);
-      Medium medium = kinds.computeIfAbsent(kind, k -> Medium.named(k.medium()));
-      PotShape shape = kind.shape();
-      PotWater water =
-          Optional.ofNullable(held.get(kind))
-              .map(ml -> PotWater.ofScales(medium, shape, ml))
-              .orElseGet(() -> PotWater.ofTable(medium, shape));
-      pots.add(new HomePot(household.bench().pots().get(i).name(), medium, shape, water));
+      PotWater water = waters.computeIfAbsent(kind, k -> water(k, held));
+      String name = household.bench().pots().get(i).name();
+      pots.add(new HomePot(name, medium(kind), kind.shape(), water));
     }
     checkDepth(each);
     return pots;
+  }
+
+  private Medium medium(Kind kind) {
+    return media.computeIfAbsent(kind.medium(), Medium::named);
+  }
+
+  private PotWater water(Kind kind, Map<Kind, Double> held) {
+    return held.containsKey(kind)
+        ? PotWater.ofScales(medium(kind), kind.shape(), held.get(kind))
+        : PotWater.ofTable(medium(kind), kind.shape());
   }
 
   private Kind kind(String pot) {
@@ -88,7 +89,7 @@ final class HomePots {
 
   /** Mean of the weighings of each kind, mL. */
   private Map<Kind, Double> heldMl(List<Kind> each) {
-    Map<Kind, List<Double>> readings = new TreeMap<>();
+    Map<Kind, List<Double>> readings = new HashMap<>();
     List<Watering.Weighing> weighings = household.watering().readings().weighings();
     List<String> names = household.bench().pots().stream().map(Pot::name).toList();
     for (Watering.Weighing w : weighings) {
@@ -97,7 +98,7 @@ final class HomePots {
       }
       Kind kind = each.get(Math.max(0, names.indexOf(w.pot())));
       double ml = w.wetG() - w.dryG().getAsDouble();
-      Medium medium = kinds.computeIfAbsent(kind, k -> Medium.named(k.medium()));
+      Medium medium = medium(kind);
       double most = SCALES_SHARE * 1000 * kind.volumeL() * medium.retention().saturated();
       double least = 1000 * kind.volumeL() * medium.retention().residual();
       if (ml > most || ml < least) {
@@ -110,7 +111,7 @@ final class HomePots {
         readings.computeIfAbsent(kind, k -> new ArrayList<>()).add(ml);
       }
     }
-    Map<Kind, Double> means = new TreeMap<>();
+    Map<Kind, Double> means = new HashMap<>();
     readings.forEach(
         (kind, list) ->
             means.put(
