@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import sallet.household.Watering;
 import sallet.water.home.BenchDays;
+import sallet.water.home.BenchFloods;
 import sallet.water.home.HomeBench;
-import sallet.water.home.HomeWater;
 import sallet.water.home.Learned;
 import sallet.water.home.TankNow;
 import sallet.water.reservoir.TopUp;
@@ -43,9 +43,10 @@ public record Departure(double levelL, double msCm, List<Double> usedL, List<Loc
     if (days == 0) {
       return new Departure(tank.litres(), tank.msCm(), used, filled);
     }
-    HourlyUse use =
-        BenchDays.of(bench.household(), plants, day, days)
-            .use(bench.around(HomeWater.FIRST_GUESS_FLOODS));
+    BenchFloods floods =
+        BenchFloods.of(
+            bench, BenchDays.of(bench.household(), plants, day, days), learned.factor(), days);
+    HourlyUse use = floods.useBy(floods.schedule());
     for (int d = 0; d < days; d++) {
       LocalDate date = day.plusDays(d);
       if (d > 0 && date.getDayOfWeek() == bench.household().eaters().bowlDay()) {

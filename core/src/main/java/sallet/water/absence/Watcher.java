@@ -15,7 +15,6 @@ import sallet.water.flood.PotDay;
 import sallet.water.home.BenchDays;
 import sallet.water.home.BenchFloods;
 import sallet.water.home.HomeBench;
-import sallet.water.home.HomeWater;
 import sallet.water.home.Learned;
 import sallet.water.reservoir.Demand;
 import sallet.water.reservoir.Tank;
@@ -44,11 +43,9 @@ final class Watcher {
   Outlook look(Scene scene) {
     HomeBench bench = HomeBench.of(scene.household());
     BenchDays bdays = days(scene);
-    double safe = learned.factor().quantile(HomeWater.SAFE);
-    HourlyUse first = bdays.use(bench.around(HomeWater.FIRST_GUESS_FLOODS));
-    FloodSchedule schedule = new BenchFloods(bench, first, safe, 0, days).schedule();
-    HourlyUse use = bdays.use(bench.around(schedule.floodsPerDay()));
-    BenchFloods floods = new BenchFloods(bench, use, safe, 0, days);
+    BenchFloods floods = BenchFloods.of(bench, bdays, learned.factor(), days);
+    FloodSchedule schedule = floods.schedule();
+    HourlyUse use = floods.useBy(schedule);
     TankForecast tank = tank(bench, scene, use);
     double median = tank.usedL(days - 1);
     double before = scene.usedSinceL();
@@ -81,7 +78,7 @@ final class Watcher {
   /** Water of each pot over the absence, at factor 1, mL. */
   List<Double> potsMl(Scene scene) {
     HomeBench bench = HomeBench.of(scene.household());
-    HourlyUse use = days(scene).use(bench.around(HomeWater.FIRST_GUESS_FLOODS));
+    HourlyUse use = days(scene).use(bench.around(0));
     return IntStream.range(0, use.pots())
         .mapToObj(pot -> IntStream.range(0, days).mapToDouble(day -> use.potDayMl(pot, day)).sum())
         .toList();

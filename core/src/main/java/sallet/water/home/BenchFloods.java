@@ -7,6 +7,7 @@ import sallet.household.Household;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.flood.FloodTimes;
 import sallet.water.flood.PotDay;
+import sallet.water.learn.UseFactor;
 import sallet.water.medium.PotWater;
 import sallet.water.transpiration.HourlyUse;
 
@@ -15,27 +16,46 @@ import sallet.water.transpiration.HourlyUse;
  * them.
  *
  * @param bench the bench
- * @param use use at factor 1
+ * @param use use at factor 1; open water does not matter
  * @param factor the factor to be safe for
  * @param fromDay first of these days, counted from the first of {@code use}
  * @param days number of days
  */
 public record BenchFloods(HomeBench bench, HourlyUse use, double factor, int fromDay, int days) {
+  /** A schedule is safe for a factor that is not passed nine times in ten. */
+  public static final double SAFE = 0.9;
+
+  /** Over the first days of some. */
+  public static BenchFloods of(HomeBench bench, BenchDays all, UseFactor factor, int days) {
+    return new BenchFloods(bench, all.use(bench.around(0)), factor.quantile(SAFE), 0, days);
+  }
+
+  /** Use at factor 1, open water with it, when the bench is flooded by a schedule. */
+  public HourlyUse useBy(FloodSchedule schedule) {
+    return use.withOpenM2(bench.around(schedule.floodsPerDay()).openM2());
+  }
 
   /** The schedule. */
   public FloodSchedule schedule() {
     return without(List.of());
   }
 
-  /** The same as if some pots were not there. */
+  /** The same as if some pots were not there. Empty pots count only where nothing is planted. */
   FloodSchedule without(List<String> some) {
+    boolean bare = IntStream.range(0, bench.size()).noneMatch(this::planted);
     List<PotDay> each =
         IntStream.range(0, bench.size())
+            .filter(pot -> bare || planted(pot))
             .filter(pot -> !some.contains(bench.name(pot)))
             .mapToObj(pot -> potDay(pot, bench.water(pot).allowedMl(), mostMl(pot)))
             .toList();
     LocalDate middle = use.from().plusDays(fromDay + days / 2);
     return FloodTimes.of(each, light(bench.household(), middle), bench.timer(), bench.length());
+  }
+
+  /** Whether leaves stand in a pot on any of the days. */
+  private boolean planted(int pot) {
+    return IntStream.range(fromDay, fromDay + days).anyMatch(day -> use.leavesDayMl(pot, day) > 0);
   }
 
   /** A pot on the thirstiest of the days, with all the water it can lose before it wilts. */

@@ -124,7 +124,7 @@ final class FloodSteps {
             "hours of light", light.hours(), "h", "until the last lamp is off, or sunset", FILE),
         new Step(
             "factor on use to be safe for",
-            sheet.learned().factor().quantile(HomeWater.SAFE),
+            sheet.learned().factor().quantile(BenchFloods.SAFE),
             "",
             "not passed 9 times in 10: median x exp(1.28 spread)",
             "see use.factor.median"),

@@ -32,12 +32,6 @@ public final class HomeWater {
   /** Days a schedule is made for: the timer is looked at once a week. */
   static final int WEEK = 7;
 
-  /** The schedule is safe for a factor that is not passed nine times in ten. */
-  public static final double SAFE = 0.9;
-
-  /** Floods a day from which the wet tray is reckoned before a schedule is known. */
-  public static final double FIRST_GUESS_FLOODS = 4;
-
   private static final double MMHG_PER_KPA = 7.50062;
 
   private final HomeBench bench;
@@ -56,9 +50,9 @@ public final class HomeWater {
     this.days = days;
     this.learned = learned;
     this.factor = learned.factor();
-    HourlyUse first = days.use(bench.around(FIRST_GUESS_FLOODS));
-    this.schedule = new BenchFloods(bench, first, factor.quantile(SAFE), 0, WEEK).schedule();
-    this.use = days.use(bench.around(schedule.floodsPerDay()));
+    BenchFloods floods = BenchFloods.of(bench, days, factor, WEEK);
+    this.schedule = floods.schedule();
+    this.use = floods.useBy(schedule);
   }
 
   /**
@@ -91,7 +85,7 @@ public final class HomeWater {
     return new WaterExplanation(bench, days, use, now, sheet()).of(path);
   }
 
-  /** What readings before a day teach. */
+  /** What readings before a day teach, the bench being flooded as it would have been told then. */
   public static Learned learned(HomeBench bench, List<StandingPlant> plants, LocalDate day) {
     Watering.Readings readings = bench.household().watering().readings();
     List<LocalDate> dates = new ArrayList<>();
@@ -107,7 +101,8 @@ public final class HomeWater {
     LocalDate last = dates.stream().max(LocalDate::compareTo).orElse(day);
     int span = (int) ChronoUnit.DAYS.between(first, last) + 1;
     BenchDays past = BenchDays.of(bench.household(), plants, first, span);
-    return Learned.of(bench, past.use(bench.around(FIRST_GUESS_FLOODS)));
+    BenchFloods floods = BenchFloods.of(bench, past, UseFactor.prior(), span);
+    return Learned.of(bench, floods.useBy(floods.schedule()));
   }
 
   /** The sheet. */
@@ -142,7 +137,7 @@ public final class HomeWater {
   }
 
   private List<WaterSheet.PotLine> pots() {
-    double safe = factor.quantile(SAFE);
+    double safe = factor.quantile(BenchFloods.SAFE);
     FloodRun week =
         FloodRun.of(
             bench.waters(),
@@ -172,7 +167,7 @@ public final class HomeWater {
 
   /** Floods of the coming days. */
   private BenchFloods floods(int number) {
-    return new BenchFloods(bench, use, factor.quantile(SAFE), 0, number);
+    return new BenchFloods(bench, use, factor.quantile(BenchFloods.SAFE), 0, number);
   }
 
   private WaterSheet.Floods floods() {
@@ -195,7 +190,7 @@ public final class HomeWater {
   }
 
   private WaterSheet.Refill refill(TankForecast tank) {
-    int last = tank.daysLasting(SAFE).orElse(DAYS);
+    int last = tank.daysLasting(BenchFloods.SAFE).orElse(DAYS);
     double used = last == 0 ? 0 : tank.usedL(last - 1);
     double level = Math.max(0, tank.startL() - used);
     double msCm = last == 0 ? now.msCm() : tank.days().get(last - 1).ecMsCm();

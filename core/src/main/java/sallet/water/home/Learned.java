@@ -1,12 +1,9 @@
 package sallet.water.home;
 
-import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import sallet.household.Watering;
 import sallet.water.learn.Interval;
 import sallet.water.learn.Uptake;
@@ -31,11 +28,6 @@ public record Learned(
 
   private static final double MOST_DRUNK_MS_CM = 3;
 
-  /** Measured over computed use outside which a reading is not believed. Judgement. */
-  private static final double LEAST_RATIO = 0.2;
-
-  private static final double MOST_RATIO = 4;
-
   public Learned {
     intervals = List.copyOf(intervals);
     notes = List.copyOf(notes);
@@ -57,10 +49,14 @@ public record Learned(
    * @param use use at factor 1 over all days of the readings
    */
   static Learned of(HomeBench bench, HourlyUse use) {
-    Learned learned = nothing();
-    for (List<Watering.Level> filling :
-        fillings(bench.household().watering().readings().levels())) {
-      learned = learned.losses(filling, use).salt(filling);
+    LevelLosses losses = LevelLosses.of(bench.household().watering().readings().levels(), use);
+    UseFactor factor = UseFactor.prior().afterLosses(losses.believed());
+    Learned learned = new Learned(factor, Uptake.prior(), losses.believed(), List.of());
+    for (LevelLosses.Doubted doubted : losses.doubted()) {
+      learned = learned.noting(told(doubted, factor));
+    }
+    for (List<Watering.Level> filling : losses.fillings()) {
+      learned = learned.salt(filling);
     }
     for (Watering.Weighing weighing : bench.household().watering().readings().weighings()) {
       learned = learned.after(weighing, bench, use);
@@ -68,67 +64,14 @@ public record Learned(
     return learned;
   }
 
-  /** The rows from one fresh solution to the next; the day it is renewed ends and begins one. */
-  private static List<List<Watering.Level>> fillings(List<Watering.Level> levels) {
-    List<List<Watering.Level>> fillings = new ArrayList<>();
-    List<Watering.Level> now = new ArrayList<>();
-    for (Watering.Level level : levels) {
-      now.add(level);
-      if (level.renewed()) {
-        fillings.add(now);
-        OptionalDouble fresh =
-            level.addedMsCm() > 0 ? OptionalDouble.of(level.addedMsCm()) : OptionalDouble.empty();
-        now =
-            new ArrayList<>(
-                List.of(
-                    new Watering.Level(
-                        level.date(), OptionalDouble.of(level.addedL()), fresh, 0, 0, false)));
-      }
-    }
-    fillings.add(now);
-    return fillings;
-  }
-
-  /** Each interval between two readings of the level, what was poured in between with it. */
-  private Learned losses(List<Watering.Level> filling, HourlyUse use) {
-    Learned learned = this;
-    Optional<Watering.Level> before = Optional.empty();
-    double poured = 0;
-    for (Watering.Level level : filling) {
-      if (level.litres().isPresent()) {
-        if (before.isPresent()) {
-          learned = learned.after(before.get(), level, poured, use);
-        }
-        before = Optional.of(level);
-        poured = 0;
-      }
-      poured += level.renewed() ? 0 : level.addedL();
-    }
-    return learned;
-  }
-
-  private Learned after(Watering.Level a, Watering.Level b, double poured, HourlyUse use) {
-    int days = (int) ChronoUnit.DAYS.between(a.date(), b.date());
-    Interval interval =
-        new Interval(
-            a.litres().orElse(0) + poured,
-            b.litres().orElse(0),
-            noonToNoonL(use, a.date(), b.date()),
-            days);
-    if (!interval.teaches() || interval.ratio() < LEAST_RATIO || interval.ratio() > MOST_RATIO) {
-      return noting(
-          String.format(
-              Locale.ROOT,
-              "From %s to %s the level fell by %.1f L where %.1f L were reckoned: not used to learn; check for spills, top-ups not written down or a wrong level",
-              a.date(),
-              b.date(),
-              interval.lossL(),
-              factor.median() * interval.computedL()));
-    }
-    List<Interval> more = new ArrayList<>(intervals);
-    more.add(interval);
-    UseFactor old = factor.readings() == 0 ? factor : factor.later(days);
-    return new Learned(old.after(List.of(interval.ratio()), interval.logSd()), uptake, more, notes);
+  private static String told(LevelLosses.Doubted doubted, UseFactor factor) {
+    return String.format(
+        Locale.ROOT,
+        "From %s to %s the level fell by %.1f L where %.1f L were reckoned: not used to learn; check for spills, top-ups not written down or a wrong level",
+        doubted.from(),
+        doubted.to(),
+        doubted.loss().lossL(),
+        factor.median() * doubted.loss().computedL());
   }
 
   /** Salt at the first reading and poured in since, less that at the last, over the water gone. */
@@ -151,8 +94,12 @@ public record Learned(
       }
     }
     double loss = litres - lastL;
+    if (loss < LEAST_SALT_L) {
+      return this;
+    }
     double drunk = (salt - lastL * last.ecMsCm().orElse(0)) / loss;
-    return loss < LEAST_SALT_L || drunk < 0 || drunk > MOST_DRUNK_MS_CM
+    double unsure = 2 * Uptake.errorMsCm(firstL, lastL, loss);
+    return drunk < -unsure || drunk > MOST_DRUNK_MS_CM + unsure
         ? noting("The conductivities do not fit the levels: not used to learn what plants drink")
         : new Learned(factor, uptake.after(drunk, firstL, lastL, loss), intervals, notes);
   }
@@ -169,7 +116,7 @@ public record Learned(
             .orElseGet(() -> use.potDayMl(pot, (int) day) * w.hours() / 24);
     double measured = w.wetG() - w.beforeG().getAsDouble();
     double ratio = measured / computed;
-    if (!(ratio > LEAST_RATIO && ratio < MOST_RATIO)) {
+    if (!(ratio > Interval.LEAST_RATIO && ratio < Interval.MOST_RATIO)) {
       return noting(
           String.format(
               Locale.ROOT,
@@ -195,16 +142,5 @@ public record Learned(
     List<String> more = new ArrayList<>(notes);
     more.add(note);
     return new Learned(factor, uptake, intervals, more);
-  }
-
-  /** Half of the first day, the days between and half of the last, L. */
-  private static double noonToNoonL(HourlyUse use, LocalDate from, LocalDate to) {
-    int first = (int) ChronoUnit.DAYS.between(use.from(), from);
-    int last = (int) ChronoUnit.DAYS.between(use.from(), to);
-    double litres = (use.dayL(first) + use.dayL(last)) / 2;
-    for (int day = first + 1; day < last; day++) {
-      litres += use.dayL(day);
-    }
-    return litres;
   }
 }

@@ -183,7 +183,7 @@ final class PotSteps {
             perDay * allowed,
             "mL a day",
             "each hour as thirsty as on the thirstiest of seven days, at a factor of %.2f that is not passed 9 times in 10"
-                .formatted(sheet.learned().factor().quantile(HomeWater.SAFE)),
+                .formatted(sheet.learned().factor().quantile(BenchFloods.SAFE)),
             "see pots[%d].useMlPerDay".formatted(pot)),
         new Step("may go", allowed, "mL", "see pots[%d].allowedMl".formatted(pot), ""),
         new Step("floods it alone would need", perDay, "a day", "use / may go", ""));

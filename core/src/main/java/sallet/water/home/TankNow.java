@@ -31,9 +31,13 @@ public record TankNow(double litres, double msCm) {
     }
     LocalDate first = known.get(0).date();
     int days = (int) ChronoUnit.DAYS.between(first, day);
-    HourlyUse use =
-        BenchDays.of(bench.household(), plants, first, days + 1)
-            .use(bench.around(HomeWater.FIRST_GUESS_FLOODS));
+    BenchFloods floods =
+        BenchFloods.of(
+            bench,
+            BenchDays.of(bench.household(), plants, first, days + 1),
+            learned.factor(),
+            days + 1);
+    HourlyUse use = floods.useBy(floods.schedule());
     TankNow now = told;
     boolean read = false;
     for (int d = 0; d <= days; d++) {

@@ -248,7 +248,8 @@ final class TankSteps {
               name + ": measured / computed",
               one.ratio(),
               "",
-              "computed %.1f L at factor 1; spread %.2f".formatted(one.computedL(), one.logSd()),
+              "computed %.1f L at factor 1; spread %.2f"
+                  .formatted(one.computedL(), one.logSd(f.median())),
               "spread of a reading: judgement"));
     }
     steps.add(

@@ -7,10 +7,19 @@ package sallet.water.learn;
  * @param endL water at the end, L
  * @param computedL loss computed at factor 1, L
  * @param days time between them, d
+ * @param goesOn whether it starts at the reading at which the one before it ends
  */
-public record Interval(double startL, double endL, double computedL, double days) {
+public record Interval(double startL, double endL, double computedL, double days, boolean goesOn) {
   /** Error of one reading of the level, L. Judgement: a ruler in a household tub. */
-  private static final double LEVEL_L = 0.4;
+  static final double LEVEL_L = 0.4;
+
+  /** Measured over computed use outside which no reading is believed. Judgement. */
+  public static final double LEAST_RATIO = 0.2;
+
+  public static final double MOST_RATIO = 4;
+
+  /** A loss computed below this is drowned by the ruler, L. Judgement. */
+  private static final double LEAST_L = 2;
 
   /** Measured loss, L. */
   public double lossL() {
@@ -22,13 +31,34 @@ public record Interval(double startL, double endL, double computedL, double days
     return computedL > 0 && lossL() > 2 * LEVEL_L;
   }
 
+  /** Whether the ruler's error could hide the loss: the next reading will tell more. */
+  public boolean tooShort() {
+    return computedL < LEAST_L
+        || (Math.abs(lossL()) <= 2 * LEVEL_L && LEAST_RATIO * computedL <= 2 * LEVEL_L);
+  }
+
+  /** Whether it teaches and may be true. */
+  public boolean believable() {
+    return teaches() && ratio() >= LEAST_RATIO && ratio() <= MOST_RATIO;
+  }
+
   /** Measured over computed loss. */
   public double ratio() {
     return lossL() / computedL;
   }
 
-  /** Spread of the logarithm of that share: the interval's own and the ruler's. */
-  public double logSd() {
-    return Math.hypot(UseFactor.READING_LOG_SD, LEVEL_L * Math.sqrt(2) / lossL());
+  /**
+   * Spread of the logarithm of that share: the interval's own and the ruler's.
+   *
+   * @param factor the household's factor, as far as it is known: the ruler's error is set against
+   *     the loss it makes likely, so that a loss read too small is not thought less sure
+   */
+  public double logSd(double factor) {
+    return Math.hypot(UseFactor.READING_LOG_SD, Math.sqrt(2) * rulerLogSd(factor));
+  }
+
+  /** Spread that the ruler's error at one of its ends gives the logarithm of that share. */
+  double rulerLogSd(double factor) {
+    return LEVEL_L / (factor * computedL);
   }
 }

@@ -21,6 +21,11 @@ public record Uptake(double msCm, double sd, int readings) {
     return new Uptake(0.75, 0.25, 0);
   }
 
+  /** Error of a balance of salt: that of two EC readings, over the loss, mS/cm. */
+  public static double errorMsCm(double firstL, double lastL, double lossL) {
+    return METER_MS_CM * Math.hypot(firstL, lastL) / lossL;
+  }
+
   /**
    * After a balance of salt between two readings: the mean of both, weighed by how sure each is.
    *
@@ -30,7 +35,7 @@ public record Uptake(double msCm, double sd, int readings) {
    * @param lossL water gone between them, L
    */
   public Uptake after(double drunkMsCm, double firstL, double lastL, double lossL) {
-    double error = METER_MS_CM * Math.hypot(firstL, lastL) / lossL;
+    double error = errorMsCm(firstL, lastL, lossL);
     double old = 1 / (sd * sd);
     double fresh = 1 / (error * error);
     double mean = (msCm * old + drunkMsCm * fresh) / (old + fresh);

@@ -2,6 +2,12 @@ package sallet.water.learn;
 
 import java.util.List;
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.DecompositionSolver;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 
 /**
  * The household's factor on computed water use, lognormal: air that moves more or less than
@@ -62,9 +68,47 @@ public record UseFactor(double median, double logSd, int readings) {
         Math.exp(sum / precision), Math.sqrt(1 / precision), readings + ratios.size());
   }
 
-  /** So many days later: what was learned grows old, so that the latest interval counts most. */
-  public UseFactor later(double days) {
-    return new UseFactor(median, Math.sqrt(logSd * logSd + WANDERS * WANDERS * days), readings);
+  /**
+   * After losses between readings of the level, in the order of time. Between intervals the factor
+   * wanders, so that the latest counts most; the error of a reading that ends one interval and
+   * begins the next counts with opposite signs and goes out of their sum. Prediction of a normal
+   * variable from others, as for Gaussian processes (Rasmussen and Williams 2006, equations 2.23
+   * and 2.24).
+   *
+   * @param intervals intervals with a loss above 0
+   */
+  public UseFactor afterLosses(List<Interval> intervals) {
+    return intervals.isEmpty()
+        ? this
+        : afterLosses(intervals, afterLosses(intervals, median).median);
+  }
+
+  private UseFactor afterLosses(List<Interval> intervals, double likely) {
+    int n = intervals.size();
+    RealMatrix together = MatrixUtils.createRealMatrix(n, n);
+    RealVector withLast = new ArrayRealVector(n);
+    RealVector seen = new ArrayRealVector(n);
+    double wandered = 0;
+    for (int i = 0; i < n; i++) {
+      Interval now = intervals.get(i);
+      wandered += i == 0 ? 0 : WANDERS * WANDERS * now.days();
+      double shared = logSd * logSd + wandered;
+      withLast.setEntry(i, shared);
+      seen.setEntry(i, Math.log(now.ratio() / median));
+      together.setEntry(i, i, shared + now.logSd(likely) * now.logSd(likely));
+      for (int j = i + 1; j < n; j++) {
+        Interval next = intervals.get(j);
+        boolean sameReading = j == i + 1 && next.goesOn();
+        double ruler = sameReading ? -now.rulerLogSd(likely) * next.rulerLogSd(likely) : 0;
+        together.setEntry(i, j, shared + ruler);
+        together.setEntry(j, i, shared + ruler);
+      }
+    }
+    DecompositionSolver solver = new CholeskyDecomposition(together).getSolver();
+    RealVector weights = solver.solve(withLast);
+    double variance = logSd * logSd + wandered - weights.dotProduct(withLast);
+    return new UseFactor(
+        median * Math.exp(weights.dotProduct(seen)), Math.sqrt(variance), readings + n);
   }
 
   /** After a change of season, crops or fan: what was learned counts for less. */

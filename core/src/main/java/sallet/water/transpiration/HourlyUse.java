@@ -14,15 +14,31 @@ public final class HourlyUse {
   private final LocalDate from;
   private final double[][] leavesMl;
   private final double[][] mediumMl;
-  private final double[] openMl;
+  private final double[] openGM2;
   private final double[] coolestLeafC;
+  private final double openM2;
 
-  private HourlyUse(LocalDate from, int pots, int days) {
+  private HourlyUse(LocalDate from, int pots, int days, double openM2) {
     this.from = from;
     this.leavesMl = new double[pots][24 * days];
     this.mediumMl = new double[pots][24 * days];
-    this.openMl = new double[24 * days];
+    this.openGM2 = new double[24 * days];
     this.coolestLeafC = new double[days];
+    this.openM2 = openM2;
+  }
+
+  private HourlyUse(HourlyUse same, double openM2) {
+    this.from = same.from;
+    this.leavesMl = same.leavesMl;
+    this.mediumMl = same.mediumMl;
+    this.openGM2 = same.openGM2;
+    this.coolestLeafC = same.coolestLeafC;
+    this.openM2 = openM2;
+  }
+
+  /** The same with other open water, m². */
+  public HourlyUse withOpenM2(double m2) {
+    return new HourlyUse(this, m2);
   }
 
   /**
@@ -41,7 +57,7 @@ public final class HourlyUse {
         || light.places() != cover.pots()) {
       throw new IllegalArgumentException("light, air and leaves must tell of the same days");
     }
-    HourlyUse use = new HourlyUse(cover.from(), cover.pots(), cover.days());
+    HourlyUse use = new HourlyUse(cover.from(), cover.pots(), cover.days(), around.openM2());
     for (int hour = 0; hour < 24 * cover.days(); hour++) {
       use.addHour(hour, light, air.hours().get(hour), cover, around);
     }
@@ -52,7 +68,7 @@ public final class HourlyUse {
       int hour, HourlyLight light, MoistAir air, LeafCover cover, Surroundings around) {
     int day = hour / 24;
     double medium = wetGM2H(Surroundings.MEDIUM_SM, around.boundarySM(), air);
-    openMl[hour] = wetGM2H(0, Canopy.STILL_SM, air) * around.openM2();
+    openGM2[hour] = wetGM2H(0, Canopy.STILL_SM, air);
     for (int pot = 0; pot < leavesMl.length; pot++) {
       mediumMl[pot][hour] = medium * around.potTopCm2() / 1e4;
       double crown = cover.crownCm2(pot, day);
@@ -109,7 +125,7 @@ public final class HourlyUse {
 
   /** Water that open surfaces lose on a day, L. */
   public double openL(int day) {
-    return sum(openMl, day) / 1000;
+    return openM2 * sum(openGM2, day) / 1000;
   }
 
   /** Water the leaves of all pots transpire on a day, L. */
@@ -128,14 +144,14 @@ public final class HourlyUse {
 
   /** Water that leaves the bench on a day, open water with it, L. */
   public double dayL(int day) {
-    return potsL(day) + sum(openMl, day) / 1000;
+    return potsL(day) + openL(day);
   }
 
   /** Largest water vapour of an hour of a day, g/h. */
   public double peakGPerHour(int day) {
     double peak = 0;
     for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
-      double all = openMl[hour];
+      double all = openM2 * openGM2[hour];
       for (int pot = 0; pot < leavesMl.length; pot++) {
         all += potMl(pot, hour);
       }

@@ -14,6 +14,7 @@ import sallet.air.MoistAir;
 import sallet.household.Household;
 import sallet.household.Watering;
 import sallet.water.WaterFault;
+import sallet.water.learn.UseFactor;
 import sallet.water.medium.PotWater;
 
 /** A household's own bench, pump and tank. */
@@ -238,9 +239,11 @@ class HomeWaterTest {
   void topUpsBetweenReadingsAndFreshSolutionAreInTheBooks() {
     var plants = Households.lettuce(HOME, 8);
     LocalDate first = Households.DAY.minusDays(12);
-    var use = BenchDays.of(HOME, plants, first, 13).use(HomeBench.of(HOME).around(4));
+    BenchDays days = BenchDays.of(HOME, plants, first, 10);
+    BenchFloods floods = BenchFloods.of(HomeBench.of(HOME), days, UseFactor.prior(), 10);
+    var use = floods.useBy(floods.schedule());
     double loss = 0;
-    for (int d = 0; d < 4; d++) {
+    for (int d = 0; d < 8; d++) {
       loss += (use.dayL(d) + use.dayL(d + 1)) / 2;
     }
     List<Watering.Level> levels =
@@ -249,22 +252,22 @@ class HomeWaterTest {
             new Watering.Level(
                 first.plusDays(2), OptionalDouble.empty(), OptionalDouble.empty(), 5, 0, false),
             new Watering.Level(
-                first.plusDays(4),
+                first.plusDays(8),
                 OptionalDouble.of(55 - 1.2 * loss),
                 OptionalDouble.empty(),
                 58,
                 1.4,
                 true),
             new Watering.Level(
-                first.plusDays(5), OptionalDouble.empty(), OptionalDouble.of(1.5), 0, 0, false));
+                first.plusDays(9), OptionalDouble.empty(), OptionalDouble.of(1.5), 0, 0, false));
     Household read = HOME.withWatering(Watering.usual().withLevels(levels));
     Learned learned = HomeWater.learned(HomeBench.of(read), plants, Households.DAY);
     assertThat(learned.intervals()).hasSize(1);
     assertThat(learned.intervals().get(0).ratio()).isCloseTo(1.2, within(1e-9));
-    TankNow now = TankNow.of(HomeBench.of(read), plants, first.plusDays(4), learned);
+    TankNow now = TankNow.of(HomeBench.of(read), plants, first.plusDays(8), learned);
     assertThat(now.litres()).isEqualTo(58);
     assertThat(now.msCm()).isEqualTo(1.4);
-    TankNow then = TankNow.of(HomeBench.of(read), plants, first.plusDays(5), learned);
+    TankNow then = TankNow.of(HomeBench.of(read), plants, first.plusDays(9), learned);
     assertThat(then.litres()).isLessThan(58);
     assertThat(then.msCm()).isEqualTo(1.5);
   }
@@ -341,7 +344,7 @@ class HomeWaterTest {
     Learned learned =
         HomeWater.learned(
             HomeBench.of(HOME.withWatering(spilled)), Households.lettuce(HOME, 8), Households.DAY);
-    assertThat(learned.factor()).isEqualTo(sallet.water.learn.UseFactor.prior());
+    assertThat(learned.factor()).isEqualTo(UseFactor.prior());
     assertThat(learned.notes()).hasSize(1);
     assertThat(learned.notes().get(0)).contains("not used to learn; check for spills");
   }

@@ -30,6 +30,7 @@ import sallet.household.Wall;
 import sallet.household.Watering;
 import sallet.household.WeatherSource;
 import sallet.household.Window;
+import sallet.light.HourlyLight;
 import sallet.light.RoomLight;
 import sallet.water.transpiration.StandingPlant;
 
@@ -42,7 +43,7 @@ public final class Households {
   private static final LocalDate UP = DAY.minusDays(30);
 
   private static final int POTS = 12;
-  private static final int LIGHT_DAYS = 120;
+  private static final int LIGHT_DAYS = 150;
 
   private Households() {}
 
@@ -77,7 +78,16 @@ public final class Households {
 
   /** Lettuce of one age in the first pots, growing in their own light until long after. */
   public static List<StandingPlant> lettuce(Household household, int pots) {
-    LocalDate from = UP.minusDays(5);
+    return lettuce(household, Collections.nCopies(pots, UP));
+  }
+
+  /**
+   * Lettuce in the first pots, growing in their own light until long after.
+   *
+   * @param up the day each came up, at most 50 days before all is told
+   */
+  public static List<StandingPlant> lettuce(Household household, List<LocalDate> up) {
+    LocalDate from = DAY.minusDays(55);
     PlaceDays nursery =
         RoomDays.inNursery(
             RoomLight.inNursery(household, from, LIGHT_DAYS),
@@ -85,23 +95,23 @@ public final class Households {
             household.room().air());
     Crop crop = Catalogue.builtIn().find("loose-leaf lettuce, green").orElseThrow();
     List<StandingPlant> plants = new ArrayList<>();
-    for (int pot = 0; pot < pots; pot++) {
-      PlaceDays place =
-          RoomDays.atPlace(
-              RoomLight.atPots(household, from, LIGHT_DAYS), pot, household.room().air());
+    HourlyLight light = RoomLight.atPots(household, from, LIGHT_DAYS);
+    for (int pot = 0; pot < up.size(); pot++) {
+      LocalDate day = up.get(pot);
+      PlaceDays place = RoomDays.atPlace(light, pot, household.room().air());
       plants.add(
           new StandingPlant(
               pot,
               crop,
               0.85,
-              UP,
+              day,
               List.of(
-                  new Stay(from, nursery, 16),
-                  new Stay(UP.plusDays(2), nursery, 49),
-                  new Stay(UP.plusDays(14), place, 600)),
+                  new Stay(day.minusDays(5), nursery, 16),
+                  new Stay(day.plusDays(2), nursery, 49),
+                  new Stay(day.plusDays(14), place, 600)),
               List.of(),
-              UP.plusDays(14),
-              UP.plusDays(100)));
+              day.plusDays(14),
+              day.plusDays(100)));
     }
     return plants;
   }

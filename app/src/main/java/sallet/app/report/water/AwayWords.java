@@ -60,7 +60,10 @@ final class AwayWords {
                   : outlook.atRisk().size() + " pots wilt"));
     }
     if (reasons.isEmpty()) {
-      reasons.add(WaterWords.of("the solution may rise to %.1f mS/cm", outlook.returnHighMsCm()));
+      reasons.add(
+          Double.isNaN(outlook.returnHighMsCm())
+              ? "so little solution may be left that its strength cannot be told"
+              : WaterWords.of("the solution may rise to %.1f mS/cm", outlook.returnHighMsCm()));
     }
     return String.join(", ", reasons);
   }
