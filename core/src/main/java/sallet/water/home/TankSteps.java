@@ -257,16 +257,16 @@ final class TankSteps {
             "spread now",
             f.logSd(),
             "",
-            "1/√(1/prior² + Σ 1/reading²), widened by 0.03 √days between readings",
-            "normal beliefs about a logarithm"));
+            "1/√(1/prior² + Σ 1/interval²), widened by 0.03 √days from interval to interval; less where one reading ends an interval and begins the next, for its error goes out of their sum",
+            "normal beliefs about a logarithm (Rasmussen and Williams 2006, eq. 2.24)"));
     steps.add(
         new Step(
             "factor",
             f.median(),
             "",
-            "exp of the mean of the logarithms, each weighed by 1/spread²; %d readings, pots on the scales with 0.35"
+            "exp of the mean of the logarithms, each weighed by how sure it is; %d readings, pots on the scales with 0.35"
                 .formatted(f.readings()),
-            "normal beliefs about a logarithm"));
+            "normal beliefs about a logarithm (Rasmussen and Williams 2006, eq. 2.23)"));
     return steps;
   }
 
