@@ -18,7 +18,7 @@ public record Interval(double startL, double endL, double computedL, double days
 
   public static final double MOST_RATIO = 4;
 
-  /** A loss computed below this is drowned by the ruler, L. Judgement. */
+  /** A loss below this, computed and measured, is drowned by the ruler, L. Judgement. */
   private static final double LEAST_L = 2;
 
   /** Measured loss, L. */
@@ -33,7 +33,7 @@ public record Interval(double startL, double endL, double computedL, double days
 
   /** Whether the ruler's error could hide the loss: the next reading will tell more. */
   public boolean tooShort() {
-    return computedL < LEAST_L
+    return Math.max(computedL, lossL()) < LEAST_L
         || (Math.abs(lossL()) <= 2 * LEVEL_L && LEAST_RATIO * computedL <= 2 * LEVEL_L);
   }
 
