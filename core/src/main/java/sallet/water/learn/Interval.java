@@ -18,8 +18,12 @@ public record Interval(double startL, double endL, double computedL, double days
 
   public static final double MOST_RATIO = 4;
 
-  /** A loss below this, computed and measured, is drowned by the ruler, L. Judgement. */
+  /**
+   * A loss computed below this is drowned by the ruler, unless this much is measured, L. Judgement.
+   */
   private static final double LEAST_L = 2;
+
+  private static final double SURE_L = 3;
 
   /** Measured loss, L. */
   public double lossL() {
@@ -33,7 +37,7 @@ public record Interval(double startL, double endL, double computedL, double days
 
   /** Whether the ruler's error could hide the loss: the next reading will tell more. */
   public boolean tooShort() {
-    return Math.max(computedL, lossL()) < LEAST_L
+    return (computedL < LEAST_L && lossL() < SURE_L)
         || (Math.abs(lossL()) <= 2 * LEVEL_L && LEAST_RATIO * computedL <= 2 * LEVEL_L);
   }
 
