@@ -102,7 +102,7 @@ public final class HomeWater {
     int span = (int) ChronoUnit.DAYS.between(first, last) + 1;
     BenchDays past = BenchDays.of(bench.household(), plants, first, span);
     BenchFloods floods = BenchFloods.of(bench, past, UseFactor.prior(), span);
-    return Learned.of(bench, floods.useBy(floods.schedule()));
+    return Learned.of(bench, floods.useBy(floods.schedule()), day);
   }
 
   /** The sheet. */

@@ -1,5 +1,6 @@
 package sallet.water.home;
 
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,10 +48,12 @@ public record Learned(
    * From readings of the level and pots on the scales.
    *
    * @param use use at factor 1 over all days of the readings
+   * @param day today
    */
-  static Learned of(HomeBench bench, HourlyUse use) {
+  static Learned of(HomeBench bench, HourlyUse use, LocalDate day) {
     LevelLosses losses = LevelLosses.of(bench.household().watering().readings().levels(), use);
-    UseFactor factor = UseFactor.prior().afterLosses(losses.believed());
+    UseFactor factor =
+        UseFactor.prior().afterLosses(losses.believed()).later(losses.daysSince(day));
     Learned learned = new Learned(factor, Uptake.prior(), losses.believed(), List.of());
     for (LevelLosses.Doubted doubted : losses.doubted()) {
       learned = learned.noting(told(doubted, factor));

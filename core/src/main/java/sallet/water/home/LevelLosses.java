@@ -15,6 +15,7 @@ final class LevelLosses {
   private final HourlyUse use;
   private final List<Interval> believed = new ArrayList<>();
   private final List<Doubted> doubted = new ArrayList<>();
+  private final List<LocalDate> until = new ArrayList<>();
 
   private LevelLosses(List<List<Watering.Level>> fillings, HourlyUse use) {
     this.fillings = fillings;
@@ -43,6 +44,13 @@ final class LevelLosses {
   /** Losses that may be true. */
   List<Interval> believed() {
     return List.copyOf(believed);
+  }
+
+  /** Days from the last level that may be true to a later day; 0 when there is none. */
+  int daysSince(LocalDate day) {
+    return until.isEmpty()
+        ? 0
+        : (int) Math.max(0, ChronoUnit.DAYS.between(until.get(until.size() - 1), day));
   }
 
   /** Losses that fit nothing. */
@@ -105,6 +113,7 @@ final class LevelLosses {
   private boolean take(LocalDate from, LocalDate to, Interval loss) {
     if (loss.believable()) {
       believed.add(loss);
+      until.add(to);
     } else {
       doubted.add(new Doubted(from, to, loss));
     }

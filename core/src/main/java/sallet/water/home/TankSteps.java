@@ -257,7 +257,7 @@ final class TankSteps {
             "spread now",
             f.logSd(),
             "",
-            "1/√(1/prior² + Σ 1/interval²), widened by 0.03 √days from interval to interval; less where one reading ends an interval and begins the next, for its error goes out of their sum",
+            "1/√(1/prior² + Σ 1/interval²), widened by 0.03 √days from interval to interval and since the last; less where one reading ends an interval and begins the next, for its error goes out of their sum",
             "normal beliefs about a logarithm (Rasmussen and Williams 2006, eq. 2.24)"));
     steps.add(
         new Step(

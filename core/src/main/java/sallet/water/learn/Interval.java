@@ -37,8 +37,10 @@ public record Interval(double startL, double endL, double computedL, double days
 
   /** Whether the ruler's error could hide the loss: the next reading will tell more. */
   public boolean tooShort() {
-    return (computedL < LEAST_L && lossL() < SURE_L)
-        || (Math.abs(lossL()) <= 2 * LEVEL_L && LEAST_RATIO * computedL <= 2 * LEVEL_L);
+    boolean rose = lossL() < -2 * LEVEL_L;
+    boolean fewLitres = computedL < LEAST_L && lossL() < SURE_L;
+    boolean withinRuler = lossL() <= 2 * LEVEL_L && LEAST_RATIO * computedL <= 2 * LEVEL_L;
+    return !rose && (fewLitres || withinRuler);
   }
 
   /** Whether it teaches and may be true. */

@@ -33,6 +33,8 @@ public record UseFactor(double median, double logSd, int readings) {
   /** By how much the spread opens when season, crops or fan change. Judgement. */
   private static final double CHANGE_LOG_SD = 0.10;
 
+  private static final double PRIOR_LOG_SD = 0.35;
+
   private static final NormalDistribution NORMAL = new NormalDistribution();
 
   public UseFactor {
@@ -44,7 +46,7 @@ public record UseFactor(double median, double logSd, int readings) {
 
   /** Before any reading: 0.85, and 30 to 35 % either way. Judgement. */
   public static UseFactor prior() {
-    return new UseFactor(0.85, 0.35, 0);
+    return new UseFactor(0.85, PRIOR_LOG_SD, 0);
   }
 
   /**
@@ -109,6 +111,15 @@ public record UseFactor(double median, double logSd, int readings) {
     double variance = logSd * logSd + wandered - weights.dotProduct(withLast);
     return new UseFactor(
         median * Math.exp(weights.dotProduct(seen)), Math.sqrt(variance), readings + n);
+  }
+
+  /**
+   * So many days after the last reading: what was learned grows old, until it is as unsure as
+   * before any reading.
+   */
+  public UseFactor later(double days) {
+    double wandered = Math.sqrt(logSd * logSd + WANDERS * WANDERS * days);
+    return new UseFactor(median, Math.max(logSd, Math.min(PRIOR_LOG_SD, wandered)), readings);
   }
 
   /** After a change of season, crops or fan: what was learned counts for less. */

@@ -52,12 +52,27 @@ class ReadingsTest {
         .isGreaterThan(new Interval(50, 30, 16, 16, false).logSd(0.85));
   }
 
+  /** A short interval waits for the next level; a rise, a long one or a large loss do not. */
+  @Test
+  void anIntervalTheRulerCouldHideGoesOn() {
+    assertThat(interval(1.5, 1.9, 3, false).tooShort()).isTrue();
+    assertThat(interval(0.5, 3, 4, false).tooShort()).isTrue();
+    assertThat(interval(-0.5, 1, 1, false).tooShort()).isTrue();
+    assertThat(interval(-5, 1, 1, false).tooShort()).isFalse();
+    assertThat(interval(0.5, 8, 9, false).tooShort()).isFalse();
+    assertThat(interval(5, 1.5, 3, false).tooShort()).isFalse();
+    assertThat(interval(2.5, 2.5, 3, false).tooShort()).isFalse();
+  }
+
   @Test
   void aFactorThatGrowsOldIsLessSure() {
     UseFactor taught = UseFactor.prior().after(List.of(1.0, 1.0), 0.15);
     assertThat(taught.loosened().logSd()).isGreaterThan(taught.logSd());
     assertThat(taught.quantile(0.5)).isCloseTo(taught.median(), within(1e-12));
     assertThat(taught.afterLosses(List.of())).isEqualTo(taught);
+    assertThat(taught.later(10).logSd()).isBetween(taught.logSd() + 0.01, 0.34);
+    assertThat(taught.later(1000).logSd()).isEqualTo(UseFactor.prior().logSd());
+    assertThat(taught.later(10).median()).isEqualTo(taught.median());
     List<Interval> soon = List.of(interval(6, 5, 4, false), interval(8, 5, 4, false));
     List<Interval> later = List.of(interval(6, 5, 4, false), interval(8, 5, 40, false));
     UseFactor late = UseFactor.prior().afterLosses(later);
