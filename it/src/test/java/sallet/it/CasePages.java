@@ -45,7 +45,9 @@ final class CasePages {
     YieldPage yields = new YieldPage(shipped.get(0));
     return Map.of(
         "docs/validation.md",
-        validation(checks, shipped) + yields.section(),
+        validation(checks, shipped)
+            + OutsideCheck.section(OutsideCheck.all(project))
+            + yields.section(),
         "docs/cases.md",
         cases(checks.keySet()),
         YieldPage.FIGURE,
@@ -147,9 +149,9 @@ final class CasePages {
         .formatted(
             row.row().line(),
             worst ? "*" : "",
-            cell(outcome.what()),
-            cell(CaseText.rounded(outcome.expected())),
-            cell(CaseText.rounded(outcome.ours())),
+            CaseText.cell(outcome.what()),
+            CaseText.cell(CaseText.rounded(outcome.expected())),
+            CaseText.cell(CaseText.rounded(outcome.ours())),
             CaseText.share(outcome));
   }
 
@@ -162,7 +164,7 @@ final class CasePages {
             .toList();
     sources.stream()
         .limit(SOURCES_SHOWN)
-        .forEach(source -> page.append("\n* Source: %s".formatted(cell(source))));
+        .forEach(source -> page.append("\n* Source: %s".formatted(CaseText.cell(source))));
     if (sources.size() > SOURCES_SHOWN) {
       page.append("\n* and %d more, in the file".formatted(sources.size() - SOURCES_SHOWN));
     }
@@ -174,7 +176,7 @@ final class CasePages {
     if (!known.isEmpty()) {
       page.append(
           known.entrySet().stream()
-              .map(entry -> "%d %s".formatted(entry.getValue(), cell(entry.getKey())))
+              .map(entry -> "%d %s".formatted(entry.getValue(), CaseText.cell(entry.getKey())))
               .collect(Collectors.joining(", ", "\n* Known as: ".formatted(), "")));
     }
     page.append("\n");
@@ -193,9 +195,5 @@ final class CasePages {
 
   private static String capital(String text) {
     return Character.toUpperCase(text.charAt(0)) + text.substring(1);
-  }
-
-  private static String cell(String text) {
-    return text.replace("|", "\\|").replaceAll("\\s+", " ").strip();
   }
 }

@@ -4,7 +4,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import sallet.cases.Outcome;
 
-/** Numbers as the pages show them: rounded, so that noise in the last digits cannot be seen. */
+/**
+ * Numbers and text as the pages show them; rounded, so that noise in the last digits cannot be
+ * seen.
+ */
 final class CaseText {
   private static final MathContext SHOWN = new MathContext(6);
   private static final BigDecimal NOISE = new BigDecimal("1e-14");
@@ -32,5 +35,10 @@ final class CaseText {
       return "beyond all";
     }
     return outcome.deviation() == 0 ? "0 %" : percent == 0 ? "below 1 %" : percent + " %";
+  }
+
+  /** Text for a cell of a table. */
+  static String cell(String text) {
+    return text.replace("|", "\\|").replaceAll("\\s+", " ").strip();
   }
 }
