@@ -75,7 +75,7 @@ final class ReservoirDay {
             new Remark(
                 line,
                 true,
-                "%s L in the reservoir on %s is more than it holds"
+                "%s L in the reservoir on %s is more than it holds; mend the row or reservoir.volume"
                     .formatted(Quantity.plain(most), date)));
   }
 

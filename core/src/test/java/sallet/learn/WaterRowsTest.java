@@ -161,7 +161,7 @@ class WaterRowsTest {
         .filteredOn(Remark::contradiction)
         .extracting(Remark::sentence)
         .containsExactlyInAnyOrder(
-            "75 L in the reservoir on 2027-01-10 is more than it holds",
+            "75 L in the reservoir on 2027-01-10 is more than it holds; mend the row or reservoir.volume",
             "pot P1 weighs no more wet (1000 g) than dry (1200 g)",
             "pot P2 weighs more (1100 g) than after the flood (1000 g)");
   }

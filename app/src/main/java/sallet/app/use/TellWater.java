@@ -120,7 +120,16 @@ public final class TellWater {
       Optional<String> explain,
       Consumer<String> progress,
       BooleanSupplier cancelled) {
-    List<WaterFault.Line> faults = Leaving.dates(wish.today(), absence.from(), absence.to());
+    List<WaterFault.Line> faults =
+        new ArrayList<>(Leaving.dates(wish.today(), absence.from(), absence.to()));
+    LocalDate known = wish.planFrom().plusWeeks(MOST_WEEKS - WEEKS_BEYOND);
+    if (faults.isEmpty() && absence.to().isAfter(known)) {
+      faults.add(
+          new WaterFault.Line(
+              "--to",
+              "the absence ends on %s, and what will stand on the bench can be told until %s; ask again nearer the time"
+                  .formatted(absence.to(), known)));
+    }
     if (!faults.isEmpty()) {
       throw new WaterFault(faults);
     }

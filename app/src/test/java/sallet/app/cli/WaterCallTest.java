@@ -98,8 +98,8 @@ class WaterCallTest {
   @Test
   void readingsAreToldBeforeAndAfter() throws IOException {
     String readings =
-        "reservoir: {volume: 40 L, readings: [{date: 2026-11-15, level: 38 L, ec: 1.4 mS/cm},"
-            + " {date: 2026-11-20, level: 34 L, ec: 1.5 mS/cm, added: 4 L},"
+        "reservoir: {volume: 40 L, readings: [{date: 2026-11-03, level: 38 L, ec: 1.4 mS/cm},"
+            + " {date: 2026-11-16, level: 34 L, ec: 1.5 mS/cm, added: 4 L},"
             + " {date: 2026-11-25, level: 34 L, ec: 1.45 mS/cm}]}";
     JsonNode use = json(call("water", readings, "--json")).path("use");
     assertThat(use.path("intervals")).hasSize(2);
@@ -136,6 +136,38 @@ class WaterCallTest {
     assertThat(folder.resolve("out/away.html")).content().contains("For the person who looks in");
   }
 
+  /** A plan reaches 46 weeks from its first day, 26 September 2026; beyond, nobody knows. */
+  @Test
+  void anAbsenceBeyondWhatIsPlannedIsRefused() throws IOException {
+    Call last = call("away", "", "--from", "2027-08-10", "--to", "2027-08-14", "--json");
+    assertThat(last.status()).as(last.err()).isZero();
+    Call beyond = call("away", "", "--from", "2027-08-10", "--to", "2027-08-15");
+    assertThat(beyond.status()).isEqualTo(2);
+    assertThat(beyond.err())
+        .contains(
+            "--to: the absence ends on 2027-08-15, and what will stand on the bench can be told until 2027-08-14; ask again nearer the time");
+  }
+
+  @Test
+  void anEmptyReservoirAndAnEmptyBenchAreToldInTheFirstLines() throws IOException {
+    Call low = call("water", "reservoir: {volume: 40 L, level: 10 L}");
+    assertThat(low.status()).as(low.err()).isZero();
+    assertThat(low.out()).contains("Fill the reservoir before the next flood");
+    Path file = Files.writeString(folder.resolve("new.yaml"), HOME);
+    Call bare =
+        Call.of(
+            "water",
+            file.toString(),
+            "--today",
+            "2026-11-28",
+            "--since",
+            "2026-11-28",
+            "--effort",
+            "1");
+    assertThat(bare.out()).contains("0 of 6 pots are planted: leave the pump off");
+    assertThat(bare.out()).doesNotContain("POTS, the ones");
+  }
+
   @Test
   void daysAwayAsJsonFollowTheirSchemaAndTheVerdictTheNumbers() throws IOException {
     JsonNode sheet =
@@ -163,7 +195,7 @@ class WaterCallTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "pump: {head: 0.6 m}|pump: a pump that lifts water 0.6 m at the most cannot fill a tray",
+        "pump: {head: 0.6 m}|pump: a pump that lifts water 0.6 m at the most cannot flood a tray",
         "pump: {head: 5 cm}|pump.head",
         "pump: {curve: [{head: 0 m, flow: 1200 L/h}, {head: 1 m, flow: 500 L/h}], flow: 900 L/h}|pump.flow (line 8): stands beside pump.curve",
         "pump: {curve: [{head: 0 m, flow: 700 L/h}, {head: 1 m, flow: 900 L/h}]}|pump.curve (line 8): a pump brings less the higher it lifts, but here 700 L/h at 0 m and 900 L/h at 1 m",
@@ -441,7 +473,10 @@ class WaterCallTest {
     }
     assertThat(byJournal).isNotEmpty();
     assertThat(planted).isSubsetOf(byJournal);
-    assertThat(sheet.path("use").path("intervals")).hasSize(3);
+    JsonNode intervals = sheet.path("use").path("intervals");
+    assertThat(intervals).as("the first week is read on").hasSize(2);
+    assertThat(intervals.get(0).path("lossL").asDouble()).isCloseTo(58 - 50, within(1e-9));
+    assertThat(intervals.get(1).path("lossL").asDouble()).isCloseTo(50 - 41, within(1e-9));
     assertThat(sheet.path("reservoir").path("levelL").asDouble()).isBetween(33.0, 41.0);
     assertThat(sheet.path("reservoirBefore").path("days")).hasSize(28);
     assertThat(sheet.path("use").path("factor").path("median").asDouble())
@@ -454,7 +489,7 @@ class WaterCallTest {
     assertThat(call.status()).as(call.err()).isZero();
     assertThat(call.out())
         .contains("Before your readings the same water was thought to last")
-        .contains("3 readings taught the factor on computed use");
+        .contains("2 readings taught that the bench uses");
     assertThat(call.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(80));
   }
 

@@ -15,9 +15,19 @@ final class Helps {
 
   private Helps() {}
 
-  static Step fill(double litres, boolean plain, boolean today) {
+  /**
+   * To fill it up.
+   *
+   * @param litres about how much, L
+   * @param msCm conductivity of what is poured in, mS/cm
+   * @param thin whether the reservoir is made thinner than by any other top-up
+   * @param today whether it is done on the day of leaving
+   */
+  static Step fill(double litres, double msCm, boolean thin, boolean today) {
     String when = today ? "before you leave" : "on the evening before";
-    String what = plain ? "plain water" : "solution as strong as what is in it";
+    String what =
+        (msCm < 0.05 ? "plain water" : String.format(Locale.ROOT, "solution of %.1f mS/cm", msCm))
+            + (thin ? ", thin because it grows stronger while you are away" : "");
     return new Step(
         Step.Kind.FILL,
         litres < 1
@@ -34,23 +44,20 @@ final class Helps {
         0);
   }
 
-  /** Part of a full tank goes out and plain water comes in, or plain water fills it up. */
-  static Step dilute(Scene before, Scene after) {
-    double full = after.levelL();
-    double kept = full * after.msCm() / before.msCm();
-    double out = Math.max(0, before.levelL() - kept);
-    String swap =
-        out < 0.5
-            ? "with plain water"
-            : String.format(
-                Locale.ROOT, "by exchanging %.0f L of it for plain water", Math.ceil(out));
+  /**
+   * Part of what is in the tank goes out and plain water comes in.
+   *
+   * @param msCm conductivity to leave with, mS/cm
+   * @param litres what goes out, L
+   */
+  static Step dilute(double msCm, double litres) {
     return new Step(
         Step.Kind.DILUTE,
         String.format(
             Locale.ROOT,
-            "Thin the solution to %.1f mS/cm %s: it grows stronger while you are away.",
-            after.msCm(),
-            swap),
+            "Thin the solution to %.1f mS/cm by exchanging %.0f L of it for plain water: it grows stronger while you are away.",
+            msCm,
+            Math.ceil(litres)),
         0,
         0,
         Double.NaN,
@@ -87,7 +94,7 @@ final class Helps {
         Step.Kind.TANK,
         String.format(
             Locale.ROOT,
-            "Connect a second container with %.0f L, level with the first; or take out plants.",
+            "Connect a second container, level with the first, with %.0f L of the same solution above the height of the pump's intake; or take out plants.",
             litres),
         tankTrouble(litres),
         0,

@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.stream.IntStream;
 import sallet.water.home.HomeBench;
+import sallet.water.reservoir.TopUp;
 
 /** Tries out sets of steps, each with the reservoir filled up before leaving. */
 final class Preparing {
@@ -15,6 +16,9 @@ final class Preparing {
 
   /** Less is not worth a step, L. */
   private static final double LEAST_POUR_L = 0.5;
+
+  /** Thinner by so much than after any other top-up is told, mS/cm. */
+  private static final double THINNER_MS_CM = 0.05;
 
   /** A set that lasts so much more surely is better. */
   private static final double SURER = 0.005;
@@ -93,7 +97,7 @@ final class Preparing {
     List<Step> steps = new ArrayList<>();
     double pour = filled(start).levelL() - start.levelL();
     if (pour >= LEAST_POUR_L) {
-      steps.add(Helps.fill(pour, false, start.usedL().isEmpty()).alone(full.lasts(), pour));
+      steps.add(fill(filled(start)));
     }
     for (Lever lever : levers) {
       Step step = told(lever);
@@ -139,15 +143,23 @@ final class Preparing {
 
   private List<Step> filling(Scene scene) {
     List<Step> steps = new ArrayList<>();
-    double pour = scene.levelL() - start.levelL();
-    boolean thinner = scene.msCm() < start.msCm() - 0.05;
-    if (pour >= LEAST_POUR_L || !start.usedL().isEmpty()) {
-      steps.add(Helps.fill(pour, thinner, start.usedL().isEmpty()).alone(full.lasts(), pour));
+    if (scene.levelL() - start.levelL() >= LEAST_POUR_L || !start.usedL().isEmpty()) {
+      steps.add(fill(scene));
     }
-    if (thinner) {
-      steps.add(Helps.dilute(start, scene));
+    double exchanged = start.levelL() - scene.levelL() * scene.msCm() / start.msCm();
+    if (exchanged >= LEAST_POUR_L && scene.msCm() < filled(start).msCm() - THINNER_MS_CM) {
+      steps.add(Helps.dilute(scene.msCm(), exchanged));
     }
     return steps;
+  }
+
+  /** Filling up, with what makes it as strong as it is to be. */
+  private Step fill(Scene scene) {
+    double pour = scene.levelL() - start.levelL();
+    double saltMsCmL = scene.levelL() * scene.msCm() - start.levelL() * start.msCm();
+    double strength = pour > 0 ? Math.max(0, saltMsCmL / pour) : 0;
+    boolean thin = scene.msCm() < filled(start).msCm() - THINNER_MS_CM;
+    return Helps.fill(pour, strength, thin, start.usedL().isEmpty()).alone(full.lasts(), pour);
   }
 
   private Step told(Lever lever) {
@@ -155,8 +167,12 @@ final class Preparing {
         lever, l -> l.told(full, watcher.look(filled(l.change().apply(start)))));
   }
 
+  /** To the brim and, as with every top-up, back to its strength. */
   private static Scene filled(Scene scene) {
-    return scene.filled(HomeBench.of(scene.household()).tank().fullL(), scene.msCm());
+    double fullL = HomeBench.of(scene.household()).tank().fullL();
+    double wantedMsCm = scene.household().watering().tank().ecMsCm();
+    return scene.filled(
+        fullL, TopUp.of(scene.levelL(), scene.msCm(), fullL, wantedMsCm).endsMsCm());
   }
 
   private static List<Step> sorted(List<Step> steps) {

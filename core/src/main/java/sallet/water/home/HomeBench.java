@@ -60,11 +60,11 @@ public final class HomeBench {
       faults.add(
           new WaterFault.Line(
               "pump",
-              "a pump that lifts water %s m at the most cannot fill a tray %s m above the reservoir's water %s m deep; use a stronger pump or raise the reservoir"
+              "a pump that lifts water %s m at the most cannot flood a tray that stands %s m above the reservoir's water to a depth of %s cm; use a stronger pump or raise the reservoir"
                   .formatted(
                       HomePots.plain(pump.highestM()),
                       HomePots.plain(pump.liftM()),
-                      HomePots.plain(household.watering().floodDepthM()))));
+                      HomePots.plain(100 * household.watering().floodDepthM()))));
     }
     HomeBench bench = new HomeBench(household, pots, floodL, fill.orElse(0));
     bench.checkTank(faults);

@@ -68,12 +68,14 @@ public record Learned(
   }
 
   private static String told(LevelLosses.Doubted doubted, UseFactor factor) {
+    double lossL = doubted.loss().lossL();
     return String.format(
         Locale.ROOT,
-        "From %s to %s the level fell by %.1f L where %.1f L were reckoned: not used to learn; check for spills, top-ups not written down or a wrong level",
+        "From %s to %s the reservoir %s %.1f L, what was poured in counted, where a loss of %.1f L was reckoned: not used to learn; check for spills, top-ups not written down or a wrong level",
         doubted.from(),
         doubted.to(),
-        doubted.loss().lossL(),
+        lossL < 0 ? "won" : "lost",
+        Math.abs(lossL),
         factor.median() * doubted.loss().computedL());
   }
 

@@ -8,8 +8,10 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sallet.household.Household;
 import sallet.household.Watering;
@@ -115,6 +117,57 @@ class LeavingTest {
     assertThat(topped.toppedUp()).containsExactly(LocalDate.of(2027, 2, 6));
     double used = days.subList(5, 10).stream().mapToDouble(TankForecast.Day::useL).sum();
     assertThat(topped.levelL()).isCloseTo(60 - used, withinPercentage(1));
+  }
+
+  /**
+   * Law: what is poured in makes what is in the reservoir as strong as what is told to leave with.
+   * Litres are told to whole ones, strengths to a tenth.
+   */
+  @ParameterizedTest
+  @CsvSource({"36, 1.0, 12", "36, 1.4, 12", "36, 2.0, 12", "45, 1.4, 20", "36, 2.4, 16"})
+  void whatIsPouredInMakesTheStrengthToLeaveWith(double litres, double msCm, int days) {
+    Household home = Households.of(60, 45);
+    Watering w = home.watering();
+    Watering.TankSetting t = w.tank();
+    double wanted = t.ecMsCm();
+    Watering.Level read =
+        new Watering.Level(FROM, OptionalDouble.of(litres), OptionalDouble.of(msCm), 0, 0, false);
+    Household now = home.withWatering(w.withLevels(List.of(read)));
+    AwaySheet sheet =
+        Leaving.sheet(now, Households.lettuce(now, 8), FROM, FROM, FROM.plusDays(days - 1L));
+    String fill =
+        sheet.chosen().stream()
+            .filter(step -> step.kind() == Step.Kind.FILL)
+            .findFirst()
+            .orElseThrow()
+            .text();
+    double poured = Double.parseDouble(fill.replaceAll(".*about (\\d+) L.*", "$1"));
+    double strength =
+        fill.contains("plain water")
+            ? 0
+            : Double.parseDouble(fill.replaceAll(".*solution of ([0-9.]+) mS/cm.*", "$1"));
+    assertThat(poured).isCloseTo(60 - litres, within(0.5));
+    boolean exchanged = sheet.chosen().stream().anyMatch(s -> s.kind() == Step.Kind.DILUTE);
+    if (!exchanged) {
+      assertThat((litres * msCm + poured * strength) / 60)
+          .isCloseTo(sheet.startMsCm(), within(0.05));
+    }
+    assertThat(sheet.startMsCm()).isLessThanOrEqualTo(Math.max(wanted, litres * msCm / 60) + 1e-9);
+  }
+
+  /** Centimetres of two containers hang on both shapes; how full they are does not. */
+  @Test
+  void aSecondContainerIsToldByItsShare() {
+    AwaySheet one = away(60, 45, 8, 6);
+    assertThat(one.note().get(0)).contains(" cm)");
+    AwaySheet two =
+        IntStream.of(30, 40, 50, 60)
+            .mapToObj(days -> away(60, 45, 8, days))
+            .filter(s -> s.chosen().stream().anyMatch(step -> step.kind() == Step.Kind.TANK))
+            .findFirst()
+            .orElseThrow();
+    assertThat(two.note().get(0)).contains(" % full)");
+    assertThat(two.note()).noneMatch(line -> line.contains(" cm)"));
   }
 
   /** A level that is only reckoned is trusted less than the same level read on the day itself. */

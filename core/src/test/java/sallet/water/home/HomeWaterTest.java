@@ -31,7 +31,7 @@ class HomeWaterTest {
   void aPumpThatCannotLiftIsTold() {
     assertThat(refused(HOME.withWatering(Households.pumped(1000, 0.7, 0.7))))
         .isEqualTo(
-            "pump: a pump that lifts water 0.7 m at the most cannot fill a tray 0.7 m above the reservoir's water 0.04 m deep; use a stronger pump or raise the reservoir");
+            "pump: a pump that lifts water 0.7 m at the most cannot flood a tray that stands 0.7 m above the reservoir's water to a depth of 4 cm; use a stronger pump or raise the reservoir");
   }
 
   /**

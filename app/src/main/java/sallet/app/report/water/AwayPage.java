@@ -45,10 +45,7 @@ public final class AwayPage {
     Markup page = sheet.page;
     page.open("ul", "class", "checklist");
     away.chosen().forEach(step -> tick(step.text()));
-    tick(
-        WaterWords.of(
-            "Leave with %.0f L of %.1f mS/cm, and the timer as below.",
-            away.startL(), away.startMsCm()));
+    tick(AwayWords.leaveWith(away));
     page.closeLine().closeLine();
   }
 

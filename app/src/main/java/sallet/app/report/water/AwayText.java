@@ -26,11 +26,7 @@ public final class AwayText {
     if (!sheet.chosen().isEmpty()) {
       out.heading("BEFORE YOU LEAVE");
       sheet.chosen().forEach(step -> out.wrap("[ ] ", step.text()));
-      out.wrap(
-          "[ ] ",
-          WaterWords.of(
-              "Leave with %.0f L of %.1f mS/cm, and the timer as below.",
-              sheet.startL(), sheet.startMsCm()));
+      out.wrap("[ ] ", AwayWords.leaveWith(sheet));
     }
     out.heading("AS IT STANDS");
     out.wrap("", AwayWords.departure(sheet));

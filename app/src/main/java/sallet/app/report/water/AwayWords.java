@@ -48,8 +48,10 @@ final class AwayWords {
     if (!outlook.waterSafe()) {
       reasons.add(
           WaterWords.of(
-              "the water lasts %s with a chance of only %s",
-              WaterWords.days(sheet.days()), chance(outlook.lasts())));
+              "the water lasts %s with a chance of %s%s",
+              WaterWords.days(sheet.days()),
+              outlook.lasts() < 0.01 ? "" : "only ",
+              chance(outlook.lasts())));
     }
     if (!outlook.atRisk().isEmpty()) {
       reasons.add(
@@ -75,6 +77,16 @@ final class AwayWords {
         : probability < 0.01
             ? "less than 1 %"
             : WaterWords.of("%.0f %%", Math.floor(100 * probability + 1e-9));
+  }
+
+  /** What to leave with. */
+  static String leaveWith(AwaySheet sheet) {
+    double besideL = sheet.prepared().tank().startL() - sheet.startL();
+    return WaterWords.of(
+        "Leave with %.0f L%s of %.1f mS/cm, and the timer as below.",
+        sheet.startL(),
+        besideL > 0.5 ? WaterWords.of(" and in the second container %.0f L", besideL) : "",
+        sheet.startMsCm());
   }
 
   /** Over the steps: what they are for. */

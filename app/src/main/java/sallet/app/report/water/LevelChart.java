@@ -9,13 +9,18 @@ import sallet.water.reservoir.TankForecast;
 
 /** The reservoir's level from day to day: the middle, the band around it, what a flood needs. */
 final class LevelChart {
-  private static final double WIDTH = 720;
-  private static final double HEIGHT = 280;
+  private static final double WIDTH = 360;
+  private static final double HEIGHT = 240;
   private static final double LEFT = 40;
-  private static final double RIGHT = WIDTH - 100;
+  private static final double RIGHT = WIDTH - 20;
   private static final double TOP = 20;
-  private static final double BOTTOM = 240;
+  private static final double BOTTOM = 205;
   private static final int TEXT_BAR = 40;
+
+  /** What a phone 360 px wide has inside its frame. */
+  private static final double PHONE_WIDTH = 290;
+
+  private static final int MOST_DATES = 4;
 
   private final TankForecast tank;
   private final double most;
@@ -36,12 +41,12 @@ final class LevelChart {
   }
 
   private Markup draw(Optional<TankForecast> before) {
-    Svg.open(svg, WIDTH, HEIGHT);
+    Svg.open(svg, WIDTH, HEIGHT, PHONE_WIDTH);
     Svg.describe(
         svg,
         "level",
-        "Level of the reservoir if nobody tops up",
-        "A falling line from %.0f L, with a band that holds it 8 times in 10; below the dashed line a flood is no longer whole. The table below has the numbers."
+        "Level of the reservoir",
+        "A line from %.0f L, with a band that holds it 8 times in 10; below the dashed line a flood is no longer whole. The table below has the numbers."
             .formatted(tank.startL()));
     double step = most > 100 ? most / 5 : most > 40 ? 20 : 10;
     for (double litres = 0; litres <= most; litres += step) {
@@ -54,7 +59,7 @@ final class LevelChart {
     line();
     double least = y(tank.tank().leastL());
     svg.empty("line", "x1", LEFT, "y1", least, "x2", RIGHT, "y2", least, "class", "least");
-    Svg.text(svg, RIGHT + 4, least + 4, "small strong", "a flood needs");
+    Svg.text(svg, RIGHT, least + 14, "end small strong", "a flood needs");
     dates();
     return svg.closeLine();
   }
@@ -82,7 +87,7 @@ final class LevelChart {
 
   private void dates() {
     List<TankForecast.Day> days = tank.days();
-    int every = Math.max(1, (int) Math.ceil(days.size() / 6.0));
+    int every = Math.max(1, (int) Math.ceil(days.size() / (double) MOST_DATES));
     for (int i = 0; i < days.size(); i += every) {
       Svg.text(svg, x(i), BOTTOM + 20, "middle small", Words.day(days.get(i).date()).substring(4));
     }

@@ -19,9 +19,7 @@ public final class WaterPage {
   private String document(WaterSheet water, List<String> basis) {
     sheet.begin(
         "water",
-        "From "
-            + Words.dayAndYear(water.day())
-            + "; %d of %d pots planted".formatted(water.planted(), water.pots().size()),
+        "From " + Words.dayAndYear(water.day()) + ". " + WaterWords.planted(water),
         WaterWords.verdict(water));
     timer(water);
     sheet.section("reservoir", "Reservoir if nobody tops up");
@@ -31,7 +29,9 @@ public final class WaterPage {
     sheet.page.element("p", WaterWords.refill(water));
     sheet.page.closeLine();
     sheet.list("know", "What to know", water.notes());
-    pots(water);
+    if (water.planted() > 0) {
+      pots(water);
+    }
     sheet.list("solution", "Solution", WaterWords.solution(water.solution()));
     water.cells().ifPresent(c -> sheet.list("cells", "Seed cells", List.of(WaterWords.cells(c))));
     sheet.list(
@@ -68,15 +68,15 @@ public final class WaterPage {
         "class",
         "quiet");
     sheet.page.open("div", "class", "scroll", "tabindex", "0");
-    sheet.head("Pot", "Plant", "Holds, mL", "May go, mL", "Uses, mL a day", "Floods", "Wilts in");
+    sheet.head("Pot", "Plant", "Wilts in", "Uses, mL a day", "Floods", "Holds, mL", "May go, mL");
     for (WaterSheet.PotLine p : WaterWords.telling(water)) {
       sheet.page.open("tr").element("th", p.pot(), "scope", "row");
       sheet.page.element("td", Words.spoken(p.crop()));
-      sheet.number("%.0f", p.fullMl());
-      sheet.number("%.0f", p.allowedMl());
+      sheet.page.element("td", WaterWords.survives(p), "class", "number");
       sheet.number("%.0f", p.useMlPerDay());
       sheet.number("%.1f", p.floodsPerDay());
-      sheet.page.element("td", WaterWords.survives(p), "class", "number");
+      sheet.number("%.0f", p.fullMl());
+      sheet.number("%.0f", p.allowedMl());
       sheet.page.closeLine();
     }
     sheet.page.closeLine().closeLine().closeLine().closeLine();

@@ -26,10 +26,12 @@ public final class WaterText {
   private String sheet(WaterSheet sheet, List<String> basis) {
     out.line("WATER FROM %s", Words.dayAndYear(sheet.day()));
     out.wrap("", WaterWords.verdict(sheet));
-    out.line("%d of %d pots are planted.", sheet.planted(), sheet.pots().size());
+    out.wrap("", WaterWords.planted(sheet));
     timer(sheet);
     reservoir(sheet);
-    pots(sheet);
+    if (sheet.planted() > 0) {
+      pots(sheet);
+    }
     list("SOLUTION", WaterWords.solution(sheet.solution()));
     sheet.cells().ifPresent(c -> list("SEED CELLS", List.of(WaterWords.cells(c))));
     list("WHAT READINGS TAUGHT", WaterWords.learned(sheet.before(), sheet.learned()));
@@ -71,11 +73,11 @@ public final class WaterText {
 
   private void pots(WaterSheet sheet) {
     out.heading("POTS, the ones that wilt first when the pump fails");
-    out.line("%-5s %-28s %8s %9s %10s", "pot", "plant", "mL a day", "floods", "wilts in");
+    out.line("%-5s %-28s %8s %13s %10s", "pot", "plant", "mL a day", "floods a day", "wilts in");
     List<WaterSheet.PotLine> pots = WaterWords.telling(sheet);
     for (WaterSheet.PotLine p : pots.subList(0, Math.min(MOST_POTS, pots.size()))) {
       out.line(
-          "%-5s %-28s %8.0f %9.1f %10s",
+          "%-5s %-28s %8.0f %13.1f %10s",
           p.pot(),
           Words.spoken(p.crop()),
           p.useMlPerDay(),
@@ -83,7 +85,7 @@ public final class WaterText {
           WaterWords.survives(p));
     }
     if (pots.size() > MOST_POTS) {
-      out.line("and %d more, less thirsty", pots.size() - MOST_POTS);
+      out.line("and %d more, which last as long or longer", pots.size() - MOST_POTS);
     }
   }
 

@@ -28,11 +28,26 @@ final class WaterWords {
     FloodSchedule s = sheet.floods().schedule();
     String floods =
         s.everyMinutes().isPresent()
-            ? of("flood every %s", hours(s.everyMinutes().getAsInt()))
-            : of("%s a day", Words.count(s.startMinutes().size(), "flood"));
+            ? of("a flood of %d min every %s", s.onMinutes(), hours(s.everyMinutes().getAsInt()))
+            : of(
+                "%s a day of %d min", Words.count(s.startMinutes().size(), "flood"), s.onMinutes());
+    TankForecast tank = sheet.tank();
+    return tank.tank().usableL(tank.startL()) == 0
+        ? of(
+            "Fill the reservoir before the next flood, for which it holds too little; set the timer to %s.",
+            floods)
+        : of("Set the timer to %s; the water lasts %s.", floods, lasts(tank));
+  }
+
+  /** How many pots are planted, and what that means for the timer. */
+  static String planted(WaterSheet sheet) {
     return of(
-        "Set the timer to %s of %d min; the water lasts %s.",
-        floods, s.onMinutes(), lasts(sheet.tank()));
+        "%d of %s planted%s.",
+        sheet.planted(),
+        sheet.pots().size() == 1 ? "1 pot is" : sheet.pots().size() + " pots are",
+        sheet.planted() == 0
+            ? ": leave the pump off until a plant moves in, and ask again then"
+            : "");
   }
 
   private static String lasts(TankForecast tank) {
@@ -41,9 +56,11 @@ final class WaterWords {
     if (sure.isEmpty()) {
       return of("more than %d days", tank.days().size());
     }
-    return likely.isEmpty()
-        ? of("%s, likely more than %d", days(sure.getAsInt()), tank.days().size())
-        : of("%s, likely %d", days(sure.getAsInt()), likely.getAsInt());
+    String surely = sure.getAsInt() == 0 ? "less than a day" : days(sure.getAsInt());
+    if (likely.isEmpty()) {
+      return of("%s, likely more than %d", surely, tank.days().size());
+    }
+    return likely.equals(sure) ? surely : of("%s, likely %d", surely, likely.getAsInt());
   }
 
   static String days(int number) {
@@ -125,12 +142,12 @@ final class WaterWords {
     if (f.readings() == 0) {
       lines.add(
           of(
-              "No readings yet, so water use is known to a factor of %.2f to %.2f of the computed (9 times in 10 within %.2f to %.2f). Three readings of the level some days apart (reservoir.readings) make the forecast about three times as sharp.",
-              f.quantile(0.25), f.quantile(0.75), f.quantile(0.05), f.quantile(0.95)));
+              "No readings yet, so the bench may use %.2f to %.2f times what is computed, 9 times in 10. Three readings of the level some days apart (reservoir.readings) make the forecast about three times as sharp.",
+              f.quantile(0.05), f.quantile(0.95)));
     } else {
       lines.add(
           of(
-              "%s taught the factor on computed use: %.2f (%.2f to %.2f, 9 times in 10); before it was %.2f (%.2f to %.2f).",
+              "%s taught that the bench uses %.2f times what is computed (%.2f to %.2f, 9 times in 10); before it was %.2f (%.2f to %.2f).",
               Words.capital(Words.count(f.readings(), "reading")),
               f.median(),
               f.quantile(0.05),
@@ -183,7 +200,7 @@ final class WaterWords {
             r ->
                 lines.add(
                     of(
-                        "If it is fresh today and topped up weekly, mix it anew about %s. %s.",
+                        "If it is fresh today and topped up weekly, mix it anew about %s. By then: %s.",
                         Words.dayAndYear(r.by()), String.join("; ", r.why()))));
     return lines;
   }
@@ -206,11 +223,14 @@ final class WaterWords {
         c.told() ? "" : "; yours may say something else: write it to reservoir.bleach");
   }
 
-  /** Pots that tell most: the thirstiest first, one of each kind of plant and medium. */
+  /** Planted pots, those first that wilt first, and of these the thirstiest. */
   static List<WaterSheet.PotLine> telling(WaterSheet sheet) {
     return sheet.pots().stream()
         .filter(p -> !p.crop().isEmpty())
-        .sorted(Comparator.comparingDouble(WaterSheet.PotLine::survivesHours))
+        .sorted(
+            Comparator.comparingDouble(WaterSheet.PotLine::survivesHours)
+                .thenComparing(
+                    Comparator.comparingDouble(WaterSheet.PotLine::floodsPerDay).reversed()))
         .toList();
   }
 
