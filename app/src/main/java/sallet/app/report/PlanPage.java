@@ -220,11 +220,13 @@ public final class PlanPage {
 
   private void bench() {
     section("bench", "The bench");
+    MapScale scale = BenchMap.scale(report.household().bench());
     page.element(
         "p",
         "Seen from above, to scale, after the day's work. Above each pot its name, below it its"
-            + " light in mol per m² and day; the dashed frame is the lamp.");
-    page.open("div", "class", "maps");
+            + " light in mol per m² and day; the dashed frame is the lamp."
+            + scale.hint());
+    page.open("div", "class", "maps", "style", scale.rowStyle());
     for (LocalDate day : BenchMap.days(report)) {
       page.open("figure");
       page.element("figcaption", Words.day(day));
