@@ -124,7 +124,7 @@ public final class PlanPage {
         "p",
         "Each bar is a bowl, stacked by kind; the thick line is what you want. A number with a minus"
             + " says how many grams are missing. The thin stroke beside a bar spans what is in the"
-            + " bowl in eight of ten seasons when the plan is followed as it is.");
+            + " bowl in eight of ten seasons when the plan is followed as it is, where they differ.");
     legend();
     chart("Chart of the bowls", BowlChart.of(report, marks));
     page.add(PageTables.bowls(report));
