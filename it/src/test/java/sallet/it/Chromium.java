@@ -2,6 +2,7 @@ package sallet.it;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
@@ -59,6 +60,17 @@ final class Chromium implements AutoCloseable {
       assertThat(requests).containsExactly(file.toUri().toString());
       assertThat(faults).isEmpty();
     }
+  }
+
+  /** Takes a picture of a whole page; axe must find nothing, and it must not scroll sideways. */
+  static void everybodyCanUse(Page page, String picture) {
+    page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(picture(picture)));
+    page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
+    assertThat(new AxeBuilder(page).analyze().getViolations())
+        .extracting(rule -> rule.getId() + " " + rule.getNodes().get(0).getTarget())
+        .isEmpty();
+    assertThat(page.evaluate("document.documentElement.scrollWidth"))
+        .isEqualTo(page.evaluate("document.documentElement.clientWidth"));
   }
 
   /** Where a picture of a page is kept. */

@@ -1,9 +1,5 @@
 package sallet.it;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -82,17 +78,6 @@ class WaterPageTest {
         width,
         844,
         scheme,
-        page -> {
-          page.screenshot(
-              new Page.ScreenshotOptions()
-                  .setFullPage(true)
-                  .setPath(Chromium.picture("%s-%d-%s".formatted(name, width, scheme))));
-          page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
-          assertThat(new AxeBuilder(page).analyze().getViolations())
-              .extracting(rule -> rule.getId() + " " + rule.getNodes().get(0).getTarget())
-              .isEmpty();
-          assertThat(page.evaluate("document.documentElement.scrollWidth"))
-              .isEqualTo(page.evaluate("document.documentElement.clientWidth"));
-        });
+        page -> Chromium.everybodyCanUse(page, "%s-%d-%s".formatted(name, width, scheme)));
   }
 }
