@@ -53,4 +53,23 @@ public record Bench(
   public double canopyHeightM() {
     return heightM + potHeightM + CANOPY_ABOVE_POT_M;
   }
+
+  /**
+   * Least distance between the middles of two pots, m; with a single pot the tray's shorter side,
+   * and never more than that.
+   */
+  public double potsApartM() {
+    double least = Math.min(widthM, depthM);
+    for (int i = 0; i < pots.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        least = Math.min(least, pots.get(i).apartM(pots.get(j)));
+      }
+    }
+    return least;
+  }
+
+  /** Diameter of a pot that is a plain cylinder of its volume and height, m. */
+  public double potDiameterM() {
+    return 2 * Math.sqrt(potVolumeL * 1e-3 / (Math.PI * potHeightM));
+  }
 }

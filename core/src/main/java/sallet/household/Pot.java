@@ -7,4 +7,9 @@ package sallet.household;
  * @param xM distance of its middle from the west edge of the tray, m
  * @param yM distance of its middle from the south edge of the tray, m
  */
-public record Pot(String name, double xM, double yM) {}
+public record Pot(String name, double xM, double yM) {
+  /** Distance between the middles of two pots, m. */
+  public double apartM(Pot other) {
+    return Math.hypot(xM - other.xM, yM - other.yM);
+  }
+}

@@ -15,6 +15,7 @@ import sallet.household.Eaters;
 import sallet.household.Household;
 import sallet.household.Lamp;
 import sallet.household.Nursery;
+import sallet.household.Outlook;
 import sallet.household.Place;
 import sallet.household.Pot;
 import sallet.household.Reservoir;
@@ -45,6 +46,11 @@ final class Households {
   }
 
   static Window withSkyline(Window w, double skylineDeg) {
+    return before(w, skylineDeg, w.outlook());
+  }
+
+  /** A window with something before it. */
+  static Window before(Window w, double skylineDeg, Outlook outlook) {
     return new Window(
         w.wall(),
         w.fromM(),
@@ -57,7 +63,8 @@ final class Households {
         w.glassShare(),
         w.cleanliness(),
         w.curtain(),
-        skylineDeg);
+        skylineDeg,
+        outlook);
   }
 
   static Room room(double turnDeg, List<Window> windows) {

@@ -2,6 +2,7 @@ package sallet.light;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sallet.light.Households.before;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -39,23 +40,6 @@ class ObstructionTest {
       MonthDay out,
       MonthDay fall) {
     return new Outlook.Tree(from, to, low, high, summer, winter, out, fall);
-  }
-
-  private static Window before(Window w, double skylineDeg, Outlook outlook) {
-    return new Window(
-        w.wall(),
-        w.fromM(),
-        w.widthM(),
-        w.heightM(),
-        w.sillM(),
-        w.revealM(),
-        w.panes(),
-        w.visibleTransmittance(),
-        w.glassShare(),
-        w.cleanliness(),
-        w.curtain(),
-        skylineDeg,
-        outlook);
   }
 
   private static Outlook trees(Outlook.Tree... trees) {

@@ -101,21 +101,7 @@ final class RoomLightTiming {
                     280, 310, 0, 40, 0.19, 0.5, MonthDay.of(10, 20), MonthDay.of(4, 15))),
             Optional.empty());
     Window w = Households.window(Wall.WEST, 0.5, 1.2, 1.2, 0.9);
-    Window west =
-        new Window(
-            w.wall(),
-            w.fromM(),
-            w.widthM(),
-            w.heightM(),
-            w.sillM(),
-            w.revealM(),
-            w.panes(),
-            w.visibleTransmittance(),
-            w.glassShare(),
-            w.cleanliness(),
-            w.curtain(),
-            0,
-            outlook);
+    Window west = Households.before(w, 0, outlook);
     return Households.household(
         place,
         Households.room(0, List.of(plain, west)),

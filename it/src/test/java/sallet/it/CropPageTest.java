@@ -2,9 +2,6 @@ package sallet.it;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
@@ -12,8 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.AfterAll;
@@ -80,22 +75,7 @@ class CropPageTest {
         name,
         width,
         scheme,
-        page -> {
-          page.screenshot(
-              new Page.ScreenshotOptions()
-                  .setFullPage(true)
-                  .setPath(
-                      Path.of(
-                          "target",
-                          "screenshots",
-                          "crop-%s-%d-%s.png".formatted(name, width, scheme))));
-          page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
-          assertThat(new AxeBuilder(page).analyze().getViolations())
-              .extracting(rule -> rule.getId() + " " + rule.getNodes().get(0).getTarget())
-              .isEmpty();
-          assertThat(page.evaluate("document.documentElement.scrollWidth"))
-              .isEqualTo(page.evaluate("document.documentElement.clientWidth"));
-        });
+        page -> Chromium.everybodyCanUse(page, "crop-%s-%d-%s".formatted(name, width, scheme)));
   }
 
   @Test
@@ -110,22 +90,7 @@ class CropPageTest {
     assertThat(text.split("/Type /Page\\b").length - 1).isBetween(1, 5);
   }
 
-  /** Opens a page; whatever it logs, throws or asks for beside itself fails the test. */
   private static void open(String name, int width, ColorScheme scheme, Consumer<Page> look) {
-    Browser.NewContextOptions options =
-        new Browser.NewContextOptions().setViewportSize(width, 844).setColorScheme(scheme);
-    try (BrowserContext context = chromium.browser().newContext(options)) {
-      Page page = context.newPage();
-      List<String> faults = new ArrayList<>();
-      List<String> requests = new ArrayList<>();
-      page.onConsoleMessage(message -> faults.add(message.text()));
-      page.onPageError(faults::add);
-      page.onRequest(request -> requests.add(request.url()));
-      String file = dir.resolve(name + ".html").toUri().toString();
-      page.navigate(file);
-      look.accept(page);
-      assertThat(requests).containsExactly(file);
-      assertThat(faults).isEmpty();
-    }
+    chromium.open(dir.resolve(name + ".html"), width, 844, scheme, look);
   }
 }

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -37,6 +39,22 @@ class DocumentationTest {
   Stream<DynamicTest> everyCommandOfTheReadmeRuns() throws IOException {
     return commands("./sallet ").stream()
         .map(command -> DynamicTest.dynamicTest(command, () -> runSallet(command)));
+  }
+
+  /** The run itself is one of the README's. */
+  @Test
+  void theCommandOfAShownOutputStandsInTheReadme() throws IOException {
+    assertThat(shownOutputs()).isNotEmpty();
+    assertThat(commands("./sallet ")).containsAll(shownOutputs().keySet());
+  }
+
+  @Test
+  void theJournalShownIsTheExamples() throws IOException {
+    String page = Files.readString(PROJECT.resolve("docs/journal.md"));
+    String rows = Files.readString(PROJECT.resolve("examples/porch-journal.csv"));
+    assertThat(matches(page, "(?s)## The example\\s+```csv\\n(.*?)```"))
+        .singleElement()
+        .matches(rows::startsWith);
   }
 
   @Test
@@ -84,6 +102,9 @@ class DocumentationTest {
     copyExamples();
     List<String> words = new ArrayList<>(List.of(command.split(" ")));
     words.remove(0);
+    if (List.of("plan", "water", "away").contains(words.get(0))) {
+      words.addAll(List.of("--seconds", "1"));
+    }
     List<String> call = new ArrayList<>(List.of(java(), "-Xmx768m", "-cp", classPath()));
     call.add("sallet.app.cli.Main");
     call.addAll(words);
@@ -91,6 +112,26 @@ class DocumentationTest {
     assertThat(run.status()).as(run.err()).isZero();
     assertThat(run.out()).isNotBlank();
     assertThat(run.err()).doesNotContain("Exception", "WARNING", ".cc:");
+    if (shownOutputs().containsKey(command)) {
+      assertThat(run.out()).isEqualTo(shownOutputs().get(command));
+    }
+  }
+
+  /**
+   * What pages show commands to print: the text of a page that is headed like a report, by the
+   * command the page begins with.
+   */
+  private static Map<String, String> shownOutputs() throws IOException {
+    Map<String, String> shown = new HashMap<>();
+    for (Path page : pages()) {
+      String text = Files.readString(page);
+      List<String> calls = matches(text, "```text\\n(\\./sallet .*)\\n```");
+      List<String> reports = matches(text, "(?s)```text\\n([A-Z]{2}.*?)```");
+      if (calls.size() == 1 && reports.size() == 1) {
+        shown.put(calls.get(0), reports.get(0));
+      }
+    }
+    return shown;
   }
 
   private void copyExamples() throws IOException {

@@ -2,9 +2,6 @@ package sallet.it;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -13,8 +10,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -65,13 +60,7 @@ class PlanPageTest {
         width,
         height,
         scheme,
-        page -> {
-          shoot(page, "plan-%d-%s".formatted(width, scheme));
-          openTables(page);
-          assertThat(new AxeBuilder(page).analyze().getViolations())
-              .extracting(rule -> rule.getId() + " " + rule.getNodes().get(0).getTarget())
-              .isEmpty();
-        });
+        page -> Chromium.everybodyCanUse(page, "plan-%d-%s".formatted(width, scheme)));
   }
 
   @ParameterizedTest
@@ -140,34 +129,12 @@ class PlanPageTest {
     assertThat(sheets).isBetween(2, 12);
   }
 
-  /** Opens a page; whatever it logs, throws or asks for beside itself fails the test. */
   private static void open(
       String name, int width, int height, ColorScheme scheme, Consumer<Page> look) {
-    Browser.NewContextOptions options =
-        new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(scheme);
-    try (BrowserContext context = chromium.browser().newContext(options)) {
-      Page page = context.newPage();
-      List<String> faults = new ArrayList<>();
-      List<String> requests = new ArrayList<>();
-      page.onConsoleMessage(message -> faults.add(message.text()));
-      page.onPageError(faults::add);
-      page.onRequest(request -> requests.add(request.url()));
-      String file = dir.resolve(name).resolve("plan.html").toUri().toString();
-      page.navigate(file);
-      look.accept(page);
-      assertThat(requests).containsExactly(file);
-      assertThat(faults).isEmpty();
-    }
+    chromium.open(dir.resolve(name).resolve("plan.html"), width, height, scheme, look);
   }
 
   private static void openTables(Page page) {
     page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
-  }
-
-  private static void shoot(Page page, String name) {
-    page.screenshot(
-        new Page.ScreenshotOptions()
-            .setFullPage(true)
-            .setPath(Path.of("target", "screenshots", name + ".png")));
   }
 }

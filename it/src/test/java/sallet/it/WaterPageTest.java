@@ -1,18 +1,10 @@
 package sallet.it;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -81,30 +73,11 @@ class WaterPageTest {
     "away,1280,DARK"
   })
   void everybodyCanUseThePage(String name, int width, ColorScheme scheme) {
-    Browser.NewContextOptions options =
-        new Browser.NewContextOptions().setViewportSize(width, 844).setColorScheme(scheme);
-    try (BrowserContext context = chromium.browser().newContext(options)) {
-      Page page = context.newPage();
-      List<String> faults = new ArrayList<>();
-      List<String> requests = new ArrayList<>();
-      page.onConsoleMessage(message -> faults.add(message.text()));
-      page.onPageError(faults::add);
-      page.onRequest(request -> requests.add(request.url()));
-      String file = dir.resolve(name + ".html").toUri().toString();
-      page.navigate(file);
-      String picture = "%s-%d-%s.png".formatted(name, width, scheme);
-      page.screenshot(
-          new Page.ScreenshotOptions()
-              .setFullPage(true)
-              .setPath(Path.of("target", "screenshots", picture)));
-      page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
-      assertThat(new AxeBuilder(page).analyze().getViolations())
-          .extracting(rule -> rule.getId() + " " + rule.getNodes().get(0).getTarget())
-          .isEmpty();
-      assertThat(page.evaluate("document.documentElement.scrollWidth"))
-          .isEqualTo(page.evaluate("document.documentElement.clientWidth"));
-      assertThat(requests).containsExactly(file);
-      assertThat(faults).isEmpty();
-    }
+    chromium.open(
+        dir.resolve(name + ".html"),
+        width,
+        844,
+        scheme,
+        page -> Chromium.everybodyCanUse(page, "%s-%d-%s".formatted(name, width, scheme)));
   }
 }

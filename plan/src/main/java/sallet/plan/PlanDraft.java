@@ -64,7 +64,7 @@ final class PlanDraft {
         new SowingPlan.SolverReport(
             lives.isEmpty() ? "empty" : proven ? "proven" : "good", seconds, steps),
         groups(),
-        prices.map(this::marginals).orElse(List.of()),
+        prices.map(p -> p.marginals(instance)).orElse(List.of()),
         new Notes(instance, courses).of(standing, sowings, weeks));
   }
 
@@ -257,36 +257,14 @@ final class PlanDraft {
 
   private List<SowingPlan.PotGroup> groups() {
     List<Surroundings.Group> groups = instance.at().groups();
+    List<String> names = instance.at().groupNames();
     List<SowingPlan.PotGroup> named = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
       Surroundings.Group group = groups.get(g);
       named.add(
           new SowingPlan.PotGroup(
-              GROUP_NAMES.get(groups.size() - 1).get(g),
-              group.alike(),
-              group.meanDliMol(),
-              group.siteCm2()));
+              names.get(g), group.alike(), group.meanDliMol(), group.siteCm2()));
     }
     return named;
   }
-
-  private List<SowingPlan.Marginal> marginals(Prices prices) {
-    List<SowingPlan.Marginal> all = new ArrayList<>();
-    all.add(marginal("cell", prices.cellPoints()));
-    all.add(marginal("nursery place", prices.nurseryPoints()));
-    List<String> names = GROUP_NAMES.get(instance.at().groups().size() - 1);
-    for (int g = 0; g < names.size(); g++) {
-      String pot = names.size() == 1 ? "pot" : "pot like the " + names.get(g);
-      all.add(marginal(pot, prices.potPoints(g)));
-    }
-    all.sort(Comparator.comparingDouble(SowingPlan.Marginal::gramsPerWeek).reversed());
-    return all;
-  }
-
-  private SowingPlan.Marginal marginal(String place, double points) {
-    return new SowingPlan.Marginal(place, points / Weights.SHORT / instance.calendar().bowls());
-  }
-
-  private static final List<List<String>> GROUP_NAMES =
-      List.of(List.of("all"), List.of("better", "weaker"), List.of("best", "middle", "weakest"));
 }

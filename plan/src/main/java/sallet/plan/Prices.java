@@ -1,5 +1,8 @@
 package sallet.plan;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 
 /** What a gram and a place are worth at the present solution of the linear plan (its duals). */
@@ -63,19 +66,25 @@ final class Prices {
     return sum;
   }
 
-  /** Points one more cell would save over the plan. */
-  double cellPoints() {
-    return cells[cells.length - 1];
+  /** What one more cell, nursery place or pot of each group would bring, most first. */
+  List<SowingPlan.Marginal> marginals(Instance instance) {
+    int bowls = instance.calendar().bowls();
+    List<SowingPlan.Marginal> all = new ArrayList<>();
+    all.add(marginal("cell", cells, bowls));
+    all.add(marginal("nursery place", nursery, bowls));
+    List<String> names = instance.at().groupNames();
+    for (int g = 0; g < pots.length; g++) {
+      String pot = pots.length == 1 ? "pot" : "pot like the " + names.get(g);
+      all.add(marginal(pot, pots[g], bowls));
+    }
+    all.sort(Comparator.comparingDouble(SowingPlan.Marginal::gramsPerWeek).reversed());
+    return all;
   }
 
-  /** Points one more nursery place would save over the plan. */
-  double nurseryPoints() {
-    return nursery[nursery.length - 1];
-  }
-
-  /** Points one more pot of a group would save over the plan. */
-  double potPoints(int group) {
-    return pots[group][pots[group].length - 1];
+  /** A place that is there in every slot saves what it costs in all of them. */
+  private static SowingPlan.Marginal marginal(String place, double[] runningSum, int bowls) {
+    double points = runningSum[runningSum.length - 1];
+    return new SowingPlan.Marginal(place, points / Weights.SHORT / bowls);
   }
 
   /** What the prices mean to the plants of a course. */

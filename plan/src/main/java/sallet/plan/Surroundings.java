@@ -39,6 +39,14 @@ record Surroundings(
         new Stay(toBench, pots.days(), pots.siteCm2()));
   }
 
+  private static final List<List<String>> GROUP_NAMES =
+      List.of(List.of("all"), List.of("better", "weaker"), List.of("best", "middle", "weakest"));
+
+  /** What the groups are called, in their order. */
+  List<String> groupNames() {
+    return GROUP_NAMES.get(groups.size() - 1);
+  }
+
   /** The same with other numbers of cells and nursery places. */
   Surroundings holding(int otherCells, int otherPlaces) {
     return new Surroundings(nursery, cellCm2, placeCm2, cellMeanC, otherCells, otherPlaces, groups);

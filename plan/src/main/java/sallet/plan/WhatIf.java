@@ -15,14 +15,18 @@ import sallet.household.CropWishes;
 import sallet.household.Eaters;
 import sallet.household.Household;
 import sallet.household.Lamp;
+import sallet.units.Quantity;
 
 /**
  * What limits the bowl: the question asked again with one thing changed. The plan with fractions of
  * plants answers, because the luck of whole plants is larger than what one more place brings.
  */
 public final class WhatIf {
-  /** Hours by which lamps are lit longer. */
+  /** Hours by which lamps are lit longer, where their day leaves so many dark. */
   private static final double LONGER_HOURS = 2;
+
+  /** A lamp lit so nearly all day is not lit longer, h. */
+  private static final double HARDLY_DARK_HOURS = 0.25;
 
   private static final double DAY_HOURS = 24;
 
@@ -111,6 +115,12 @@ public final class WhatIf {
     }
   }
 
+  /** The changes that can be made to the household, in words. */
+  static List<String> asked(Planner.Request request, List<String> sown) {
+    return new WhatIf(request, Duration.ZERO, () -> true)
+        .changes(sown).stream().map(Change::words).toList();
+  }
+
   private List<Change> changes(List<String> sown) {
     Household h = request.household();
     List<Change> changes = new ArrayList<>();
@@ -125,7 +135,7 @@ public final class WhatIf {
       changes.add(new Change("one more pot" + like, request, () -> at.withPot(group)));
     }
     if (!h.lamps().isEmpty()) {
-      changes.add(lamps("lamps lit 2 h longer", WhatIf::longer));
+      longer(h.lamps()).ifPresent(changes::add);
       changes.add(lamps("lamps half as strong again", WhatIf::stronger));
     }
     changes.add(new Change("one person more", asking(h.withEaters(oneMore(h.eaters()))), () -> at));
@@ -156,8 +166,25 @@ public final class WhatIf {
         request.solver());
   }
 
-  private static Lamp longer(Lamp lamp) {
-    return lamp.litFor(Math.min(DAY_HOURS, lamp.hours() + LONGER_HOURS));
+  /** Lamps lit longer, by what the night of each leaves; empty when all burn day and night. */
+  private Optional<Change> longer(List<Lamp> lamps) {
+    List<Lamp> dark = lamps.stream().filter(WhatIf::goesDark).toList();
+    double hours =
+        dark.stream()
+            .mapToDouble(lamp -> Math.min(LONGER_HOURS, DAY_HOURS - lamp.hours()))
+            .min()
+            .orElse(0);
+    String which = dark.size() == lamps.size() ? "lamps" : "lamps not lit all day";
+    return dark.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            lamps(
+                "%s lit %s h longer".formatted(which, Quantity.plain(hours)),
+                lamp -> goesDark(lamp) ? lamp.litFor(lamp.hours() + hours) : lamp));
+  }
+
+  private static boolean goesDark(Lamp lamp) {
+    return lamp.hours() <= DAY_HOURS - HARDLY_DARK_HOURS;
   }
 
   private static Lamp stronger(Lamp lamp) {

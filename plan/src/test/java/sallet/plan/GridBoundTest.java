@@ -23,7 +23,7 @@ class GridBoundTest {
   /** Households for which everything is tried. */
   private static final int WHOLLY_TRIED = 200;
 
-  private static final int MOST_LIVES = 400;
+  static final int MOST_LIVES = 400;
   private static final int MOST_PLANS = 40_000;
 
   /** Points a reduced cost may lie below zero and count as none, for each plant. */
@@ -78,7 +78,7 @@ class GridBoundTest {
     }
   }
 
-  private static List<Life> lives(List<Course> courses) {
+  static List<Life> lives(List<Course> courses) {
     List<Life> lives = new ArrayList<>();
     for (Course course : courses) {
       addLives(course, new byte[course.bowls.length], 0, new HashSet<>(), lives);

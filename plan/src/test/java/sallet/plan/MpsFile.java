@@ -4,55 +4,19 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
-import sallet.plan.linear.LinearProgramme;
 
-/** A programme that is written down for other solvers instead of being solved here. */
-final class MpsFile implements LinearProgramme {
-  private final List<Double> lowest = new ArrayList<>();
-  private final List<Double> highest = new ArrayList<>();
-  private final List<Double> costs = new ArrayList<>();
-  private final List<Map<Integer, Double>> coefficients = new ArrayList<>();
-
+/** A programme written down in a file that other solvers read. */
+final class MpsFile extends WrittenProgramme {
   @Override
   public int row(double low, double high) {
     if (low != high && !Double.isInfinite(low) && !Double.isInfinite(high)) {
       throw new IllegalArgumentException("a row with two bounds is not written");
     }
-    lowest.add(low);
-    highest.add(high);
-    return lowest.size() - 1;
-  }
-
-  @Override
-  public int column(double cost) {
-    costs.add(cost);
-    coefficients.add(new TreeMap<>());
-    return costs.size() - 1;
-  }
-
-  @Override
-  public void set(int row, int column, double coefficient) {
-    coefficients.get(column).put(row, coefficient);
-  }
-
-  @Override
-  public void lowest(int row, double low) {
-    lowest.set(row, low);
-  }
-
-  int rows() {
-    return lowest.size();
-  }
-
-  int columns() {
-    return costs.size();
+    return super.row(low, high);
   }
 
   /**
@@ -103,27 +67,4 @@ final class MpsFile implements LinearProgramme {
       out.println(" end" + column + " 'MARKER' 'INTEND'");
     }
   }
-
-  @Override
-  public boolean solve(Change change) {
-    throw new UnsupportedOperationException("it is only written down");
-  }
-
-  @Override
-  public double objective() {
-    throw new UnsupportedOperationException("it is only written down");
-  }
-
-  @Override
-  public double value(int column) {
-    throw new UnsupportedOperationException("it is only written down");
-  }
-
-  @Override
-  public double dual(int row) {
-    throw new UnsupportedOperationException("it is only written down");
-  }
-
-  @Override
-  public void close() {}
 }

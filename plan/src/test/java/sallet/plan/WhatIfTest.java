@@ -3,11 +3,18 @@ package sallet.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import sallet.crop.Catalogue;
+import sallet.household.Household;
+import sallet.household.Lamp;
 
 /** What limits the bowl: directions that must hold whatever the numbers. */
 class WhatIfTest {
@@ -41,16 +48,44 @@ class WhatIfTest {
     assertThat(ask(240, () -> true)).isEmpty();
   }
 
-  private static List<WhatIf.Bottleneck> ask(
-      double bowlGrams, java.util.function.BooleanSupplier cancelled) {
-    Planner.Request request =
-        new Planner.Request(
-            Households.bench(bowlGrams, CROPS, List.of()),
-            Catalogue.builtIn(),
-            Households.START,
-            12,
-            1,
-            Effort.counted(1));
-    return WhatIf.of(request, CROPS, Duration.ofMinutes(5), step -> {}, cancelled);
+  /** A day has 24 hours, so that is all a lamp can burn. */
+  @ParameterizedTest
+  @CsvSource({
+    "16, lamps lit 2 h longer",
+    "22, lamps lit 2 h longer",
+    "22.5, lamps lit 1.5 h longer",
+    "23.5, lamps lit 0.5 h longer",
+    "24, "
+  })
+  void lampsAreAskedToBurnNoLongerThanADay(double hours, @Nullable String longer) {
+    assertThat(askedLonger(hours)).isEqualTo(longer == null ? List.of() : List.of(longer));
+  }
+
+  @Test
+  void aLampLitAllDayStaysAsItIsBesideOneThatGoesDark() {
+    assertThat(askedLonger(24, 23)).containsExactly("lamps not lit all day lit 1 h longer");
+  }
+
+  private static List<String> askedLonger(double... hours) {
+    Household household = Households.bench(240, CROPS, List.of());
+    Lamp lamp = household.lamps().get(0);
+    List<Lamp> lamps = Arrays.stream(hours).mapToObj(lamp::litFor).toList();
+    return WhatIf.asked(request(household.withLamps(lamps)), CROPS).stream()
+        .filter(change -> change.contains("longer"))
+        .toList();
+  }
+
+  private static List<WhatIf.Bottleneck> ask(double bowlGrams, BooleanSupplier cancelled) {
+    return WhatIf.of(
+        request(Households.bench(bowlGrams, CROPS, List.of())),
+        CROPS,
+        Duration.ofMinutes(5),
+        step -> {},
+        cancelled);
+  }
+
+  private static Planner.Request request(Household household) {
+    return new Planner.Request(
+        household, Catalogue.builtIn(), Households.START, 12, 1, Effort.counted(1));
   }
 }

@@ -28,8 +28,8 @@ abstract class BenchCommand extends HouseholdCommand {
       HouseholdFile.Good file,
       StandingOptions.Read read,
       Function<TellWater.Wish, ExitStatus> work) {
-    LocalDate day = read.today().orElseGet(() -> today(file.household(), "--today"));
-    Optional<String> journal = read.journal();
+    LocalDate day = read.goingOn().today().orElseGet(() -> today(file.household(), "--today"));
+    Optional<String> journal = read.goingOn().journal();
     return journal.isEmpty()
         ? told(read.wish(day), work)
         : withStock(

@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sallet.app.file.HouseholdFile;
 import sallet.app.report.BenchLight;
@@ -31,11 +33,7 @@ import sallet.plan.linear.LinearSolver;
     sortOptions = false,
     mixinStandardHelpOptions = true)
 final class PlanCommand extends HouseholdCommand {
-  @Option(
-      names = "--today",
-      paramLabel = "DATE",
-      description = "First day of the plan, like 2026-11-28. Default: the clock's date.")
-  private @Nullable String today;
+  @Mixin private GoingOnOptions goingOn = new GoingOnOptions();
 
   @Option(
       names = "--weeks",
@@ -58,31 +56,6 @@ final class PlanCommand extends HouseholdCommand {
       defaultValue = "8",
       description = "Time to think, 1 to 3600 s. Default: ${DEFAULT-VALUE}.")
   private String seconds = "";
-
-  @Option(
-      names = "--effort",
-      paramLabel = "N",
-      defaultValue = "0",
-      description =
-          "Search N times instead of by the clock, 1 to 10000: the same file and day then give the"
-              + " same plan.")
-  private String effort = "";
-
-  @Option(
-      names = "--journal",
-      paramLabel = "FILE.csv",
-      description =
-          "Plan from what stands by this journal, and with what it teaches; docs/journal.md lists"
-              + " the columns.")
-  private @Nullable String journal;
-
-  @Option(
-      names = "--last-plan",
-      paramLabel = "FILE.json",
-      description =
-          "The last plan as printed with --json: change little of what it promised for the coming"
-              + " two weeks, and say what changed and why.")
-  private @Nullable String lastPlan;
 
   @Option(
       names = "--what-if",
@@ -110,18 +83,16 @@ final class PlanCommand extends HouseholdCommand {
     Optional<Double> factor =
         Optional.ofNullable(margin).map(m -> call.number("--margin", m, 0.5, 2));
     double time = call.number("--seconds", seconds, 1, 3600);
-    int dives = call.whole("--effort", effort, 0, 10_000);
+    GoingOnOptions.Read on = goingOn.read(call);
     LinearSolver linear = call.oneOf("--solver", solver, LinearSolver.class);
-    Optional<LocalDate> given = Optional.ofNullable(today).flatMap(t -> call.date("--today", t));
-    Optional<LastPlan> last =
-        Optional.ofNullable(lastPlan).flatMap(name -> StandingOptions.lastPlan(call, name));
     return good -> {
-      LocalDate from = given.orElseGet(() -> today(good.household(), "--today"));
-      MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, dives, linear, whatIf);
-      if (journal == null) {
-        return plan(good, wish, Optional.empty(), last);
-      }
-      return withStock(journal, good, from, stock -> plan(good, wish, Optional.of(stock), last));
+      LocalDate from = on.today().orElseGet(() -> today(good.household(), "--today"));
+      MakePlan.Wish wish = new MakePlan.Wish(from, bowls, factor, time, on.dives(), linear, whatIf);
+      Function<Optional<MakePlan.Stock>, ExitStatus> plan =
+          stock -> plan(good, wish, stock, on.last());
+      return on.journal().isEmpty()
+          ? plan.apply(Optional.empty())
+          : withStock(on.journal().get(), good, from, stock -> plan.apply(Optional.of(stock)));
     };
   }
 

@@ -79,6 +79,7 @@ public final class HouseholdReader {
     }
     new ShelfChecks(values, faults, household.feed()).check();
     new WateringChecks(values, faults, household).check();
+    new PotChecks(values, faults, household).check();
     Household read = new ReadingChecks(values, faults).with(household);
     return Optional.of(new HouseholdFile.Good(read, known));
   }

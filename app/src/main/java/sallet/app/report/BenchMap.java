@@ -19,8 +19,8 @@ import sallet.plan.Sowing.Course;
 final class BenchMap {
   private static final double WIDTH = 400;
 
-  /** Least distance between neighbours that leaves room for a pot's name and light, px. */
-  private static final double ROOM_FOR_A_POT = 60;
+  /** Distance between neighbours that leaves room for a pot's name, letters and light, px. */
+  private static final double ROOM_FOR_A_POT = 54;
 
   private static final double EDGE = 12;
   private static final double FOOT = 26;
@@ -33,6 +33,7 @@ final class BenchMap {
   private final CropMarks marks;
   private final LocalDate day;
   private final double tileM;
+  private final MapScale scale;
   private final double pxPerM;
   private final Markup svg = new Markup();
 
@@ -41,13 +42,18 @@ final class BenchMap {
     this.report = report;
     this.marks = marks;
     this.day = day;
-    this.tileM = tileM(bench);
-    this.pxPerM = Math.max((WIDTH - 2 * EDGE) / bench.widthM(), ROOM_FOR_A_POT / tileM);
+    this.tileM = bench.potsApartM();
+    this.scale = scale(bench);
+    this.pxPerM = scale.pxPerM();
   }
 
   /** The tray on a day. */
   static Markup of(PlanReport report, CropMarks marks, LocalDate day) {
     return new BenchMap(report, marks, day).draw();
+  }
+
+  static MapScale scale(Bench bench) {
+    return MapScale.of(bench, bench.widthM(), EDGE, WIDTH, ROOM_FOR_A_POT);
   }
 
   /** The plan's first day and the last bowl day of each month. */
@@ -72,8 +78,7 @@ final class BenchMap {
 
   private Markup draw() {
     double height = EDGE * 2 + bench.depthM() * pxPerM + FOOT;
-    double width = EDGE * 2 + bench.widthM() * pxPerM;
-    Svg.open(svg, width, height, width > WIDTH + 1 ? width * 0.9 : 0);
+    Svg.open(svg, scale.widthPx(), height, scale.leastWidthPx());
     Svg.describe(svg, "bench-" + day, "Bench on " + Words.day(day), sentence());
     bench.pots().forEach(this::light);
     svg.empty(
@@ -139,23 +144,6 @@ final class BenchMap {
     return (int) STEPS_MOL.stream().filter(end -> dliMol >= end).count();
   }
 
-  /** Side of the tile a pot's light is shown on: the distance to its nearest neighbour, m. */
-  private static double tileM(Bench bench) {
-    double side = Math.min(bench.widthM(), bench.depthM());
-    for (Pot a : bench.pots()) {
-      for (Pot b : bench.pots()) {
-        double apart = Math.hypot(a.xM() - b.xM(), a.yM() - b.yM());
-        side = apart > 0.01 ? Math.min(side, apart) : side;
-      }
-    }
-    return side;
-  }
-
-  /** Radius of a pot that is a plain cylinder of its volume and height, m. */
-  private double potRadiusM() {
-    return Math.sqrt(bench.potVolumeL() * 1e-3 / (Math.PI * bench.potHeightM()));
-  }
-
   private void pot(Pot pot) {
     Optional<Sowing> standing = standing(report, pot.name(), day);
     String fill = standing.map(s -> marks.of(s.crop()).fill()).orElse("none");
@@ -166,7 +154,7 @@ final class BenchMap {
         "cy",
         y(pot),
         "r",
-        Math.min(potRadiusM(), tileM / 2) * pxPerM,
+        Math.min(bench.potDiameterM(), tileM) / 2 * pxPerM,
         "fill",
         fill,
         "class",

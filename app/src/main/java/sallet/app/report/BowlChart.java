@@ -36,7 +36,7 @@ final class BowlChart {
   }
 
   private static double high(BowlWeek week) {
-    return week.luck().map(luck -> luck.bowlGrams().high()).orElse(0.0);
+    return PlanReport.luck(week).map(Band::high).orElse(0.0);
   }
 
   static Markup of(PlanReport report, CropMarks marks) {
@@ -137,10 +137,10 @@ final class BowlChart {
 
   /** An upright stroke with feet beside the bar, over what eight of ten seasons give. */
   private void luck(int i, BowlWeek week) {
-    if (week.luck().isEmpty() || week.demandGrams() <= 0 || high(week) <= 0) {
-      return;
-    }
-    Band bowl = week.luck().get().bowlGrams();
+    PlanReport.luck(week).ifPresent(bowl -> span(i, bowl));
+  }
+
+  private void span(int i, Band bowl) {
     double x = x(i) + BAR + WHISKER;
     stroke(x, y(bowl.low()), x, y(bowl.high()));
     stroke(x - WHISKER / 2, y(bowl.low()), x + WHISKER / 2, y(bowl.low()));

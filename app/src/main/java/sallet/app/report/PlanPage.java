@@ -124,7 +124,7 @@ public final class PlanPage {
         "p",
         "Each bar is a bowl, stacked by kind; the thick line is what you want. A number with a minus"
             + " says how many grams are missing. The thin stroke beside a bar spans what is in the"
-            + " bowl in eight of ten seasons when the plan is followed as it is.");
+            + " bowl in eight of ten seasons when the plan is followed as it is, where they differ.");
     legend();
     chart("Chart of the bowls", BowlChart.of(report, marks));
     page.add(PageTables.bowls(report));
@@ -220,11 +220,13 @@ public final class PlanPage {
 
   private void bench() {
     section("bench", "The bench");
+    MapScale scale = BenchMap.scale(report.household().bench());
     page.element(
         "p",
         "Seen from above, to scale, after the day's work. Above each pot its name, below it its"
-            + " light in mol per m² and day; the dashed frame is the lamp.");
-    page.open("div", "class", "maps");
+            + " light in mol per m² and day; the dashed frame is the lamp."
+            + scale.hint());
+    page.open("div", "class", "maps", "style", scale.rowStyle());
     for (LocalDate day : BenchMap.days(report)) {
       page.open("figure");
       page.element("figcaption", Words.day(day));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sallet.crop.Catalogue;
 import sallet.crop.Crop;
+import sallet.crop.forecast.Band;
 import sallet.household.Household;
 import sallet.plan.BowlWeek;
 import sallet.plan.Sowing;
@@ -64,6 +65,17 @@ record PlanReport(
 
   static boolean isShort(BowlWeek week) {
     return week.reachable() && week.shortfallGrams() >= SHORT_FROM_GRAMS;
+  }
+
+  /**
+   * Grams in a bowl in eight of ten seasons; empty when no season was played, when nobody eats, and
+   * when all come to the same gram.
+   */
+  static Optional<Band> luck(BowlWeek week) {
+    return week.luck()
+        .map(BowlWeek.Luck::bowlGrams)
+        .filter(bowl -> week.demandGrams() > 0)
+        .filter(bowl -> Math.round(bowl.low()) < Math.round(bowl.high()));
   }
 
   /** One or two sentences: how full the bowls are. */

@@ -121,7 +121,7 @@ public final class PlanText {
   private void bowls() {
     title("THE BOWLS");
     out.append(TextChart.of(report.plan().weeks()));
-    if (report.plan().weeks().stream().anyMatch(week -> week.luck().isPresent())) {
+    if (report.plan().weeks().stream().anyMatch(week -> PlanReport.luck(week).isPresent())) {
       paragraph(PlanWords.LUCK);
     }
   }

@@ -10,8 +10,8 @@ import sallet.plan.WhatIf.Bottleneck;
 final class PlanWords {
   /** What the band of a bowl means. */
   static final String LUCK =
-      "In brackets: grams in the bowl in eight of ten seasons when the plan is followed as it is."
-          + " Plan again each week and most of the bad luck is made good.";
+      "In brackets: grams in the bowl in eight of ten seasons when the plan is followed as it is,"
+          + " where they differ. Plan again each week and most of the bad luck is made good.";
 
   private PlanWords() {}
 

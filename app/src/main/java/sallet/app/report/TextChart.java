@@ -88,11 +88,8 @@ final class TextChart {
         : of + ", " + kinds + name;
   }
 
-  /** What is in the bowl in eight of ten seasons; nothing where nobody eats. */
   private static String luck(BowlWeek week) {
-    return week.luck()
-        .map(BowlWeek.Luck::bowlGrams)
-        .filter(bowl -> week.demandGrams() > 0)
+    return PlanReport.luck(week)
         .map(bowl -> " (%d-%d)".formatted(Math.round(bowl.low()), Math.round(bowl.high())))
         .orElse("");
   }

@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import sallet.app.file.PublishedSchema;
 
 /** Calls of {@code sallet crop}. */
 class CropCallTest {
@@ -28,7 +26,6 @@ class CropCallTest {
         own:
           - {name: window greens, like: mizuna, speed: 1.1, oldestDays: 70}
       """;
-  private static final Path SCHEMA = Path.of("..", "docs", "schema", "crop.schema.json");
 
   @TempDir Path folder;
 
@@ -47,13 +44,7 @@ class CropCallTest {
   }
 
   private static void isValid(JsonNode json) throws IOException {
-    JsonSchema schema =
-        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-            .getSchema(Files.readString(SCHEMA));
-    assertThat(
-            schema.validate(
-                json, context -> context.getExecutionConfig().setFormatAssertionsEnabled(true)))
-        .isEmpty();
+    assertThat(PublishedSchema.faults("crop", json)).isEmpty();
   }
 
   @Test

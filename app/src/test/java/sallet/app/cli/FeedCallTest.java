@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sallet.app.file.PublishedSchema;
 
 /** The feed from the command line to the sheet. */
 class FeedCallTest {
@@ -184,7 +182,7 @@ class FeedCallTest {
       System.arraycopy(more, 0, args, 1, more.length);
       args[more.length + 1] = "--json";
       JsonNode sheet = json(Call.of(args));
-      assertThat(schema().validate(sheet)).isEmpty();
+      assertThat(PublishedSchema.faults("feed", sheet)).isEmpty();
     }
   }
 
@@ -235,14 +233,9 @@ class FeedCallTest {
     assertThat(sheet.path("uptake").path("litresPerKgDry").asDouble()).isBetween(40.0, 3000.0);
     assertThat(sheet.path("weeks").get(2).path("mgLLow").path("N").asDouble())
         .isLessThan(sheet.path("weeks").get(2).path("mgLHigh").path("N").asDouble());
-    assertThat(schema().validate(sheet)).isEmpty();
+    assertThat(PublishedSchema.faults("feed", sheet)).isEmpty();
     assertThat(Call.of("feed", file.toString(), "--weeks", "3").out())
         .contains("The salts cost", "dry leaf");
-  }
-
-  private static JsonSchema schema() throws IOException {
-    return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-        .getSchema(Files.readString(Path.of("..", "docs", "schema", "feed.schema.json")));
   }
 
   @Test

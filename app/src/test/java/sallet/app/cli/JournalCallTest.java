@@ -4,20 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sallet.app.file.PublishedSchema;
 
 /** Calls of {@code sallet journal}. */
 class JournalCallTest {
   private static final String PORCH = Path.of("..", "examples", "porch.yaml").toString();
   private static final String ROWS = Path.of("..", "examples", "porch-journal.csv").toString();
-  private static final Path SCHEMA = Path.of("..", "docs", "schema", "journal.schema.json");
   private static final Path PAGE = Path.of("..", "docs", "journal.md");
 
   private static final String BLOCK = "```text\n";
@@ -50,13 +47,7 @@ class JournalCallTest {
 
   private static JsonNode valid(String text) throws IOException {
     JsonNode json = new ObjectMapper().readTree(text);
-    JsonSchema schema =
-        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-            .getSchema(Files.readString(SCHEMA));
-    assertThat(
-            schema.validate(
-                json, context -> context.getExecutionConfig().setFormatAssertionsEnabled(true)))
-        .isEmpty();
+    assertThat(PublishedSchema.faults("journal", json)).isEmpty();
     return json;
   }
 

@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -21,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
+import sallet.app.file.PublishedSchema;
 
 /** The command {@code light} as a grower or a program calls it. */
 class LightCallTest {
@@ -33,10 +31,7 @@ class LightCallTest {
   }
 
   private static void assertValid(String json) throws IOException {
-    JsonSchema schema =
-        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-            .getSchema(Files.readString(ROOT.resolve("docs/schema/light.schema.json")));
-    assertThat(schema.validate(new ObjectMapper().readTree(json))).isEmpty();
+    assertThat(PublishedSchema.faults("light", new ObjectMapper().readTree(json))).isEmpty();
   }
 
   @Test

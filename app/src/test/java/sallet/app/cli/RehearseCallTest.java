@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,11 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sallet.app.file.PublishedSchema;
 
 /** Calls of {@code sallet rehearse}. */
 class RehearseCallTest {
   private static final String PORCH = Path.of("..", "examples", "porch.yaml").toString();
-  private static final Path SCHEMA = Path.of("..", "docs", "schema", "rehearse.schema.json");
 
   @TempDir Path folder;
 
@@ -56,13 +53,7 @@ class RehearseCallTest {
             folder.toString());
     assertThat(call.status()).as(call.err()).isZero();
     JsonNode json = new ObjectMapper().readTree(call.out());
-    JsonSchema schema =
-        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-            .getSchema(Files.readString(SCHEMA));
-    assertThat(
-            schema.validate(
-                json, context -> context.getExecutionConfig().setFormatAssertionsEnabled(true)))
-        .isEmpty();
+    assertThat(PublishedSchema.faults("rehearse", json)).isEmpty();
     assertThat(json.at("/habits/0/seasons").asInt()).isEqualTo(2);
     assertThat(json.at("/habits/0/fill/mean").asDouble()).isBetween(0.5, 1.0);
     assertThat(folder.resolve("rehearsal.json")).hasContent(call.out());

@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sallet.app.file.PublishedSchema;
 
 /** Water and days away from the command line to the sheet. */
 class WaterCallTest {
@@ -50,15 +49,6 @@ class WaterCallTest {
     return new ObjectMapper().readTree(call.out());
   }
 
-  private static void follows(JsonNode answer, String schema) throws IOException {
-    String text = Files.readString(Path.of("..", "docs", "schema", schema));
-    assertThat(
-            JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                .getSchema(text)
-                .validate(answer))
-        .isEmpty();
-  }
-
   @Test
   void waterIsToldInTextAndInFiles() throws IOException {
     Call call = call("water", "", "--out", folder.resolve("out").toString());
@@ -76,7 +66,7 @@ class WaterCallTest {
   @Test
   void waterAsJsonFollowsItsSchemaAndAddsUp() throws IOException {
     JsonNode sheet = json(call("water", "", "--json"));
-    follows(sheet, "water.schema.json");
+    assertThat(PublishedSchema.faults("water", sheet)).isEmpty();
     JsonNode tank = sheet.path("reservoir");
     assertThat(tank.path("leastL").asDouble())
         .isCloseTo(
@@ -180,7 +170,7 @@ class WaterCallTest {
                 "--to",
                 "2026-12-30",
                 "--json"));
-    follows(sheet, "away.schema.json");
+    assertThat(PublishedSchema.faults("away", sheet)).isEmpty();
     JsonNode end = sheet.path("prepared");
     boolean safe =
         end.path("lastsProbability").asDouble() >= 0.95
@@ -398,7 +388,7 @@ class WaterCallTest {
     List<String> more = new ArrayList<>(List.of(days));
     more.add("--json");
     JsonNode sheet = json(call("away", "", more.toArray(String[]::new)));
-    follows(sheet, "away.schema.json");
+    assertThat(PublishedSchema.faults("away", sheet)).isEmpty();
     JsonNode steps = sheet.path("explained").path("steps");
     assertThat(steps.get(2).path("value").asDouble())
         .isCloseTo(sheet.path("departure").path("levelL").asDouble(), within(1e-3));
@@ -446,7 +436,7 @@ class WaterCallTest {
   @Test
   void aJournalTellsWhatStandsAndTeaches() throws IOException {
     JsonNode sheet = json(porch("water", "--json"));
-    follows(sheet, "water.schema.json");
+    assertThat(PublishedSchema.faults("water", sheet)).isEmpty();
     JsonNode stands =
         new ObjectMapper()
             .readTree(
@@ -497,7 +487,7 @@ class WaterCallTest {
   @Test
   void daysAwayCountThePlantsThatStand() throws IOException {
     JsonNode sheet = json(porch("away", "--from", "2027-01-11", "--to", "2027-02-03", "--json"));
-    follows(sheet, "away.schema.json");
+    assertThat(PublishedSchema.faults("away", sheet)).isEmpty();
     assertThat(sheet.path("asItStands").path("useL").asDouble(99)).isGreaterThan(10);
   }
 
@@ -507,7 +497,7 @@ class WaterCallTest {
     assertThat(call.status()).as(call.err()).isZero();
     assertThat(call.out()).contains("Graamans et al. 2017", "leaf pores", "mL a day");
     JsonNode sheet = json(call("water", "", "--json", "--explain", "reservoir.days[3].levelL"));
-    follows(sheet, "water.schema.json");
+    assertThat(PublishedSchema.faults("water", sheet)).isEmpty();
     JsonNode steps = sheet.path("explained").path("steps");
     assertThat(steps.get(steps.size() - 1).path("value").asDouble())
         .isCloseTo(

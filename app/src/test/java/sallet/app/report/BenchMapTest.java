@@ -9,12 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class BenchMapTest {
-  private static final PlanReport REPORT =
-      PlanReport.of(
-          PlanAnswer.of(PorchPlan.plan()),
-          PorchPlan.household(),
-          PorchPlan.catalogue(),
-          PorchPlan.light());
+  private static final PlanReport REPORT = PorchPlan.report();
 
   private static String map(LocalDate day) {
     return BenchMap.of(REPORT, new CropMarks(REPORT.crops()), day).toString();

@@ -2,17 +2,16 @@ package sallet.app.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sallet.crop.forecast.Band;
+import sallet.plan.BowlWeek;
+import sallet.plan.SowingPlan;
 
 class BowlChartTest {
-  private static final PlanReport REPORT =
-      PlanReport.of(
-          PlanAnswer.of(PorchPlan.plan()),
-          PorchPlan.household(),
-          PorchPlan.catalogue(),
-          PorchPlan.light());
+  private static final PlanReport REPORT = PorchPlan.report();
   private static final String SVG = BowlChart.of(REPORT, new CropMarks(REPORT.crops())).toString();
 
   @Test
@@ -33,6 +32,22 @@ class BowlChartTest {
   void weeksWithoutABowlSayWhy() {
     assertThat(SVG.split(">too early<", -1)).hasSize(5);
     assertThat(SVG.split(">away<", -1)).hasSize(2);
+  }
+
+  @Test
+  void onlyABowlThatVariesHasAStrokeBesideIt() {
+    long eaten = PorchPlan.plan().weeks().stream().filter(week -> week.demandGrams() > 0).count();
+    assertThat(strokes(new Band(212, 212, 212))).isZero();
+    assertThat(strokes(new Band(190, 205, 220))).as("each with two feet").isEqualTo(3 * eaten);
+  }
+
+  private static int strokes(Band band) {
+    BowlWeek.Luck luck = new BowlWeek.Luck(band, band);
+    SowingPlan plan = PorchPlan.plan();
+    PlanReport report =
+        PorchPlan.report(plan.withLuck(Collections.nCopies(plan.weeks().size(), luck)));
+    String svg = BowlChart.of(report, new CropMarks(report.crops())).toString();
+    return svg.split("class=\"luck\"", -1).length - 1;
   }
 
   @ParameterizedTest

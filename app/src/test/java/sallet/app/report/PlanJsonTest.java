@@ -6,20 +6,15 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sallet.app.file.PublishedSchema;
 import sallet.plan.SowingPlan;
 
 /** The JSON against its published schema, read by a schema validator of its own. */
 class PlanJsonTest {
-  private static final Path SCHEMA = Path.of("..", "docs", "schema", "plan.schema.json");
 
   private static JsonNode json(SowingPlan plan) throws JsonProcessingException {
     return new ObjectMapper()
@@ -27,11 +22,7 @@ class PlanJsonTest {
   }
 
   private static Set<ValidationMessage> faults(JsonNode json) throws IOException {
-    JsonSchema schema =
-        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-            .getSchema(Files.readString(SCHEMA));
-    return schema.validate(
-        json, context -> context.getExecutionConfig().setFormatAssertionsEnabled(true));
+    return PublishedSchema.faults("plan", json);
   }
 
   @Test

@@ -3,7 +3,11 @@ package sallet.app.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sallet.crop.forecast.Band;
 import sallet.plan.BowlWeek;
 
 class PlanTextTest {
@@ -75,6 +79,19 @@ class PlanTextTest {
         new BowlWeek(PorchPlan.FROM.plusDays(14), 15000, true, 9000, 9000, kinds, List.of());
 
     assertThat(TextChart.of(List.of(week)).strip().length()).isLessThanOrEqualTo(80);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"300.4, 320, (300-320)", "312, 312, ", "311.6, 312.4, ", "0, 0, ", "0, 12, (0-12)"})
+  void theLuckOfABowlIsToldWhereItSaysSomething(double low, double high, @Nullable String told) {
+    Band band = new Band(low, (low + high) / 2, high);
+    BowlWeek week =
+        new BowlWeek(PorchPlan.FROM, 312, true, 312, 312, List.of(), List.of())
+            .withLuck(new BowlWeek.Luck(band, band));
+
+    String line = TextChart.of(List.of(week)).strip();
+    assertThat(line).contains("312 of 312 g");
+    assertThat(line.replaceAll("[^(]*(\\(.*\\))?", "$1")).isEqualTo(told == null ? "" : told);
   }
 
   @Test

@@ -57,6 +57,11 @@ public final class PorchPlan {
 
   /** The household with another name for its last front pot. */
   public static Household household(String lastFrontPot) {
+    return household(new Bench(0.4, 1.6, 1.2, 0.6, 0.7, pots(lastFrontPot), 0.12, 1.2, "coir"));
+  }
+
+  /** The household with another bench. */
+  public static Household household(Bench bench) {
     Nursery nursery = new Nursery(40, 24, 16, 49, 150, LocalTime.of(6, 0), 16, 20, 18);
     return new Household(
         new Eaters(2, 240, 3, List.of(DayOfWeek.WEDNESDAY, DayOfWeek.SATURDAY)),
@@ -66,7 +71,7 @@ public final class PorchPlan {
         new CropWishes(List.of(), List.of()),
         new Place(-45.9, 170.5, 2, ZoneId.of("Pacific/Auckland"), new WeatherSource.Nearest()),
         room(),
-        new Bench(0.4, 1.6, 1.2, 0.6, 0.7, pots(lastFrontPot), 0.12, 1.2, "coir"),
+        bench,
         Optional.of(new Lamp(1.0, 1.9, 0.9, 0.3, 120, 2.2, 0.5, LocalTime.of(6, 0), 16, 1)),
         nursery,
         new Reservoir(60));
@@ -98,6 +103,16 @@ public final class PorchPlan {
 
   public static SowingPlan plan() {
     return plan("A6");
+  }
+
+  /** The plan as it is reported. */
+  static PlanReport report() {
+    return report(plan());
+  }
+
+  /** A plan for this household as it is reported. */
+  static PlanReport report(SowingPlan plan) {
+    return PlanReport.of(PlanAnswer.of(plan), household(), catalogue(), light());
   }
 
   /** The plan with another name for the last front pot. */

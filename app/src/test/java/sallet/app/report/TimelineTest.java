@@ -5,12 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 class TimelineTest {
-  private static final PlanReport REPORT =
-      PlanReport.of(
-          PlanAnswer.of(PorchPlan.plan()),
-          PorchPlan.household(),
-          PorchPlan.catalogue(),
-          PorchPlan.light());
+  private static final PlanReport REPORT = PorchPlan.report();
   private static final String SVG = Timeline.of(REPORT, new CropMarks(REPORT.crops())).toString();
 
   @Test

@@ -1,6 +1,7 @@
 package sallet.app.report.light;
 
 import java.util.List;
+import sallet.app.report.MapScale;
 import sallet.app.report.Markup;
 import sallet.app.report.Svg;
 import sallet.household.Bench;
@@ -18,6 +19,9 @@ final class LightMap {
   private static final double EDGE = 26;
   private static final double WIDTH = 420;
 
+  /** Distance between neighbours that leaves room for a pot's light, px. */
+  private static final double ROOM_FOR_A_POT = 28;
+
   /** How much of the room is shown around the tray, m. */
   private static final double AROUND_M = 0.35;
 
@@ -31,6 +35,7 @@ final class LightMap {
   private final double westM;
   private final double southM;
   private final double northM;
+  private final MapScale scale;
   private final double pxPerM;
   private final Markup svg = new Markup();
 
@@ -39,11 +44,20 @@ final class LightMap {
     this.month = month;
     this.room = year.household().room();
     this.bench = year.household().bench();
-    this.westM = Math.max(0, bench.xM() - AROUND_M);
+    this.westM = westM(bench);
     this.southM = Math.max(0, bench.yM() - AROUND_M);
     this.northM = Math.min(room.depthM(), bench.yM() + bench.depthM() + AROUND_M);
+    this.scale = scale(room, bench);
+    this.pxPerM = scale.pxPerM();
+  }
+
+  static MapScale scale(Room room, Bench bench) {
     double eastM = Math.min(room.widthM(), bench.xM() + bench.widthM() + AROUND_M);
-    this.pxPerM = (WIDTH - 2 * EDGE) / (eastM - westM);
+    return MapScale.of(bench, eastM - westM(bench), EDGE, WIDTH, ROOM_FOR_A_POT);
+  }
+
+  private static double westM(Bench bench) {
+    return Math.max(0, bench.xM() - AROUND_M);
   }
 
   static Markup of(LightYear year, LightYear.Month month) {
@@ -51,7 +65,8 @@ final class LightMap {
   }
 
   private Markup draw() {
-    Svg.open(svg, WIDTH, 2 * EDGE + (northM - southM) * pxPerM, 0);
+    double height = 2 * EDGE + (northM - southM) * pxPerM;
+    Svg.open(svg, scale.widthPx(), height, scale.leastWidthPx());
     Svg.describe(
         svg,
         "map-" + month.month(),
@@ -70,7 +85,7 @@ final class LightMap {
                   w.yM() + half,
                   "roof-pane");
             });
-    Svg.text(svg, WIDTH / 2, 12, "middle tiny", wallName());
+    Svg.text(svg, scale.widthPx() / 2, 12, "middle tiny", wallName());
     rect(bench.xM(), bench.yM(), bench.xM() + bench.widthM(), bench.yM() + bench.depthM(), "tray");
     for (int i = 0; i < bench.pots().size(); i++) {
       pot(bench.pots().get(i), month.dliMol(i));
@@ -118,7 +133,7 @@ final class LightMap {
   }
 
   private void pot(Pot pot, double dliMol) {
-    double side = Math.min(0.95 * apart(), 0.2);
+    double side = Math.min(0.95 * bench.potsApartM(), 0.2);
     double x = bench.xM() + pot.xM();
     double y = bench.yM() + pot.yM();
     rect(x - side / 2, y - side / 2, x + side / 2, y + side / 2, "leaf light" + step(dliMol));
@@ -130,18 +145,6 @@ final class LightMap {
 
   private static String whole(double mol) {
     return Long.toString(Math.round(mol));
-  }
-
-  /** Least distance of two pots, or the tray for a single one, m. */
-  private double apart() {
-    double least = Math.min(bench.widthM(), bench.depthM());
-    for (Pot a : bench.pots()) {
-      for (Pot b : bench.pots()) {
-        double d = Math.hypot(a.xM() - b.xM(), a.yM() - b.yM());
-        least = d > 0.01 ? Math.min(least, d) : least;
-      }
-    }
-    return least;
   }
 
   static int step(double dliMol) {

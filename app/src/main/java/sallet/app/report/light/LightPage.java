@@ -3,6 +3,7 @@ package sallet.app.report.light;
 import java.util.List;
 import java.util.Locale;
 import sallet.app.report.Caution;
+import sallet.app.report.MapScale;
 import sallet.app.report.Markup;
 import sallet.app.report.PageFrame;
 import sallet.app.report.Words;
@@ -136,7 +137,8 @@ public final class LightPage {
 
   private void maps() {
     section("bench", "On the bench");
-    page.open("div", "class", "maps");
+    MapScale scale = LightMap.scale(year.household().room(), year.household().bench());
+    page.open("div", "class", "maps", "style", scale.rowStyle());
     map(LightWords.darkest(year));
     if (!LightWords.brightest(year).equals(LightWords.darkest(year))) {
       map(LightWords.brightest(year));
@@ -145,7 +147,8 @@ public final class LightPage {
     page.element(
         "p",
         "Light of a day at each pot in mol/m²; the darker the tint, the more. Bars in the walls are"
-            + " windows, plain frames roof windows, dashed frames lamps.",
+            + " windows, plain frames roof windows, dashed frames lamps."
+            + scale.hint(),
         "class",
         "quiet");
     page.element("h3", "What the places are for in " + LightWords.month(LightWords.darkest(year)));
