@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import sallet.air.RoomVapour;
 import sallet.water.caution.FloorLoad;
 import sallet.water.flood.FloodSchedule;
+import sallet.water.flood.Timer;
 import sallet.water.medium.Medium;
 import sallet.water.reservoir.SolutionWarmth;
 import sallet.water.reservoir.TankForecast;
@@ -25,6 +26,12 @@ final class WaterNotes {
 
   /** Warmth of the lamps that is worth a note, K. Judgement. */
   private static final double TOLD_FROM_K = 1;
+
+  /** Share of a pin by which a flood just passes one. Judgement. */
+  private static final double JUST_OVER = 0.35;
+
+  /** A shorter soak is not advised, min. Judgement. */
+  private static final double LEAST_SOAK_MIN = 5;
 
   private final List<String> notes = new ArrayList<>();
 
@@ -47,6 +54,7 @@ final class WaterNotes {
     WaterNotes all = new WaterNotes();
     all.tank(tank);
     all.timer(schedule);
+    all.pins(bench);
     all.thirstiest(pots, schedule, without);
     all.air(pots);
     all.solution(solution);
@@ -80,6 +88,22 @@ final class WaterNotes {
       add(
           "The timer has too few starts, so pots dry to %.0f %% of their easy water instead of 30 %%; growth may slow a little",
           30 * schedule.stretch());
+    }
+  }
+
+  /** A soak that just passes a pin of the dial makes every flood a pin longer. */
+  private void pins(HomeBench bench) {
+    if (bench.timer() instanceof Timer.Segments dial) {
+      double minutes = bench.length().floodMinutes();
+      int on = dial.onMinutes(minutes);
+      int fewer = on - dial.gridMinutes();
+      double over = minutes - fewer;
+      double soak = bench.household().watering().timer().soakMinutes();
+      if (fewer > 0 && over < JUST_OVER * dial.gridMinutes() && soak - over >= LEAST_SOAK_MIN) {
+        add(
+            "Filling and soaking take %.1f min, so with pins of %d min the pump runs %d min; a soak of %.0f min (timer.soak) would do with %d, and the tray would stand wet less long",
+            minutes, dial.gridMinutes(), on, Math.floor(soak - over), fewer);
+      }
     }
   }
 

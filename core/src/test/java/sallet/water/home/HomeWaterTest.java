@@ -136,6 +136,24 @@ class HomeWaterTest {
     assertThat(longerM2 / wetM2).isCloseTo(longH / shortH, within(1e-9));
   }
 
+  /** A soak that passes a pin by a minute is told; one that fills its pins is not. */
+  @Test
+  void aSoakThatJustPassesAPinIsTold() {
+    var plants = Households.lettuce(HOME, 8);
+    double fill = HomeBench.of(soaking(10)).fillMinutes();
+    List<String> over = HomeWater.sheet(soaking(16 - fill), Households.DAY, plants).notes();
+    assertThat(over)
+        .anyMatch(
+            note ->
+                note.startsWith("Filling and soaking take 16.0 min")
+                    && note.contains("the pump runs 30 min")
+                    && note.contains("would do with 15"));
+    List<String> within = HomeWater.sheet(soaking(14 - fill), Households.DAY, plants).notes();
+    List<String> well = HomeWater.sheet(soaking(25 - fill), Households.DAY, plants).notes();
+    assertThat(within).noneMatch(note -> note.startsWith("Filling and soaking"));
+    assertThat(well).noneMatch(note -> note.startsWith("Filling and soaking"));
+  }
+
   private static Household soaking(double minutes) {
     Watering w = Watering.usual();
     return HOME.withWatering(
