@@ -72,4 +72,15 @@ public record Bench(
   public double potDiameterM() {
     return 2 * Math.sqrt(potVolumeL * 1e-3 / (Math.PI * potHeightM));
   }
+
+  /** The same tray with other pots. */
+  public Bench withPots(List<Pot> others) {
+    return new Bench(
+        xM, yM, widthM, depthM, heightM, others, potHeightM, potVolumeL, medium, sides);
+  }
+
+  /** The same bench with other reflecting sheets. */
+  public Bench withSides(Sides others) {
+    return new Bench(xM, yM, widthM, depthM, heightM, pots, potHeightM, potVolumeL, medium, others);
+  }
 }

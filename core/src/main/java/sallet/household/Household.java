@@ -72,6 +72,20 @@ public record Household(
         watering, tariff);
   }
 
+  /** The same household with another bench. */
+  public Household withBench(Bench other) {
+    return new Household(
+        eaters, absences, crops, place, room, other, lamps, nursery, reservoir, feed, readings,
+        watering, tariff);
+  }
+
+  /** The same household with another reservoir. */
+  public Household withReservoir(Reservoir other) {
+    return new Household(
+        eaters, absences, crops, place, room, bench, lamps, nursery, other, feed, readings,
+        watering, tariff);
+  }
+
   /** The same household with other readings. */
   public Household withReadings(List<LightReading> others) {
     return new Household(

@@ -270,31 +270,10 @@ public record LightYear(
   /** The same room with one pot in the middle of the bench and no lamp. */
   private static Household middleOnly(Household household) {
     Bench b = household.bench();
-    Bench one =
-        new Bench(
-            b.xM(),
-            b.yM(),
-            b.widthM(),
-            b.depthM(),
-            b.heightM(),
-            List.of(new Pot("middle", b.widthM() / 2, b.depthM() / 2)),
-            b.potHeightM(),
-            b.potVolumeL(),
-            b.medium(),
-            b.sides());
-    return new Household(
-        household.eaters(),
-        household.absences(),
-        household.crops(),
-        household.place(),
-        household.room(),
-        one,
-        List.of(),
-        household.nursery(),
-        household.reservoir(),
-        household.feed(),
-        List.of(),
-        household.watering(),
-        Optional.empty());
+    Pot middle = new Pot("middle", b.widthM() / 2, b.depthM() / 2);
+    return household
+        .withBench(b.withPots(List.of(middle)))
+        .withLamps(List.of())
+        .withReadings(List.of());
   }
 }

@@ -118,18 +118,7 @@ class BlockTest {
   }
 
   private static Bench bench(Sides sides) {
-    Bench b = Households.bench(0.9, 1.3, 3, 6);
-    return new Bench(
-        b.xM(),
-        b.yM(),
-        b.widthM(),
-        b.depthM(),
-        b.heightM(),
-        b.pots(),
-        b.potHeightM(),
-        b.potVolumeL(),
-        b.medium(),
-        sides);
+    return Households.bench(0.9, 1.3, 3, 6).withSides(sides);
   }
 
   private static Household behind(Wall wall, Bench bench, Optional<Lamp> lamp) {

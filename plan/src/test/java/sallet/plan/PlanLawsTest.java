@@ -74,27 +74,9 @@ class PlanLawsTest {
 
   private static Household household(List<Pot> pots) {
     Household h = Households.bench(160, List.of(), List.of());
-    Bench b = h.bench();
-    return new Household(
-        h.eaters(),
-        h.absences(),
-        new CropWishes(List.of("loose-leaf lettuce, green", "mizuna"), List.of()),
-        h.place(),
-        h.room(),
-        new Bench(
-            b.xM(),
-            b.yM(),
-            b.widthM(),
-            b.depthM(),
-            b.heightM(),
-            pots.isEmpty() ? b.pots() : pots,
-            b.potHeightM(),
-            b.potVolumeL(),
-            b.medium(),
-            b.sides()),
-        h.lamp(),
-        h.nursery(),
-        h.reservoir());
+    Household home =
+        h.withCrops(new CropWishes(List.of("loose-leaf lettuce, green", "mizuna"), List.of()));
+    return pots.isEmpty() ? home : home.withBench(h.bench().withPots(pots));
   }
 
   private static SowingPlan plan(Household household) {

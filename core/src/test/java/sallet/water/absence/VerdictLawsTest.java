@@ -64,21 +64,7 @@ class VerdictLawsTest {
               w.otherPots(),
               new Watering.Airing(dice.nextInt(3) == 0, w.airing().changesPerHour()),
               w.readings());
-      Household household =
-          new Household(
-              usual.eaters(),
-              usual.absences(),
-              usual.crops(),
-              usual.place(),
-              usual.room(),
-              bench,
-              usual.lamps(),
-              usual.nursery(),
-              usual.reservoir(),
-              usual.feed(),
-              usual.readings(),
-              watering,
-              usual.tariff());
+      Household household = usual.withBench(bench).withWatering(watering);
       List<LocalDate> up =
           Stream.generate(() -> Households.DAY.minusDays(dice.nextInt(15, 50)))
               .limit(dice.nextInt(1, 13))
@@ -96,24 +82,7 @@ class VerdictLawsTest {
     }
 
     Home withTank(double litres) {
-      Household h = household;
-      return new Home(
-          new Household(
-              h.eaters(),
-              h.absences(),
-              h.crops(),
-              h.place(),
-              h.room(),
-              h.bench(),
-              h.lamps(),
-              h.nursery(),
-              new Reservoir(litres),
-              h.feed(),
-              h.readings(),
-              h.watering(),
-              h.tariff()),
-          plants,
-          before);
+      return new Home(household.withReservoir(new Reservoir(litres)), plants, before);
     }
 
     AwaySheet away(int days) {
