@@ -246,6 +246,7 @@ final class HomeFeedTest {
     }
   }
 
+  /** By hand: equal acid in both; densities at 20 °C of 5 % (from memory) and 10 % (handbook). */
   @Test
   void aThinAcidIsToldWithHowToMakeIt() {
     FeedSheet.Correction high =

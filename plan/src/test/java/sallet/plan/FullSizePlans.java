@@ -48,12 +48,8 @@ final class FullSizePlans {
     try {
       SowingPlan plan =
           Planner.plan(
-              new Planner.Request(
-                  wish.household(),
+              wish.request(
                   CATALOGUE,
-                  wish.from(),
-                  wish.bowls(),
-                  wish.margin(),
                   present,
                   Effort.within(Duration.ofMillis(Math.round(1000 * seconds))),
                   LinearSolver.NATIVE),

@@ -27,6 +27,7 @@ import sallet.household.Room;
 import sallet.household.Wall;
 import sallet.household.WeatherSource;
 import sallet.household.Window;
+import sallet.plan.linear.LinearSolver;
 
 /**
  * Invented households, each made from a seed: the same seed always gives the same household. Some
@@ -54,7 +55,14 @@ public final class RandomHouseholds {
    * @param margin factor on demand
    */
   public record Wish(long seed, Household household, LocalDate from, int bowls, double margin) {
-    /** The question to the planner. */
+    /** The question to the planner from a bench as it stands. */
+    Planner.Request request(
+        Catalogue catalogue, Present present, Effort effort, LinearSolver solver) {
+      return new Planner.Request(
+          household, catalogue, from, bowls, margin, present, effort, solver);
+    }
+
+    /** The question to the planner from an empty bench. */
     public Planner.Request request(Catalogue catalogue, Effort effort) {
       return new Planner.Request(household, catalogue, from, bowls, margin, effort);
     }

@@ -49,15 +49,6 @@ class RandomReplansTest {
 
   private static SowingPlan plan(Wish wish, Present present) {
     return Planner.plan(
-        new Planner.Request(
-            wish.household(),
-            CATALOGUE,
-            wish.from(),
-            wish.bowls(),
-            wish.margin(),
-            present,
-            Effort.counted(1),
-            LinearSolver.NATIVE),
-        line -> {});
+        wish.request(CATALOGUE, present, Effort.counted(1), LinearSolver.NATIVE), line -> {});
   }
 }

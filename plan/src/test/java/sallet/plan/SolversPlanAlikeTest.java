@@ -70,15 +70,6 @@ class SolversPlanAlikeTest {
 
   private static SowingPlan plan(RandomHouseholds.Wish wish, LinearSolver solver) {
     return Planner.plan(
-        new Planner.Request(
-            wish.household(),
-            CATALOGUE,
-            wish.from(),
-            wish.bowls(),
-            wish.margin(),
-            Present.NOTHING,
-            Effort.counted(1),
-            solver),
-        step -> {});
+        wish.request(CATALOGUE, Present.NOTHING, Effort.counted(1), solver), step -> {});
   }
 }

@@ -55,15 +55,7 @@ class UnchangedReplansTest {
     try {
       return Optional.of(
           Planner.plan(
-              new Planner.Request(
-                  wish.household(),
-                  CATALOGUE,
-                  wish.from(),
-                  wish.bowls(),
-                  wish.margin(),
-                  present,
-                  Effort.counted(dives),
-                  LinearSolver.NATIVE),
+              wish.request(CATALOGUE, present, Effort.counted(dives), LinearSolver.NATIVE),
               step -> {}));
     } catch (NoPlan e) {
       return Optional.empty();

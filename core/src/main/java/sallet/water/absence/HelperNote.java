@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
-import java.util.stream.Collectors;
 import sallet.water.flood.FloodSchedule;
 import sallet.water.home.HomeBench;
 import sallet.water.reservoir.TankForecast;
@@ -71,8 +70,6 @@ final class HelperNote {
   private static String floods(FloodSchedule schedule) {
     return schedule.everyMinutes().isPresent()
         ? String.format(Locale.ROOT, "every %.1f hours", schedule.everyMinutes().getAsInt() / 60.0)
-        : schedule.startMinutes().stream()
-            .map(minute -> String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60))
-            .collect(Collectors.joining(", "));
+        : String.join(", ", schedule.clockTimes());
   }
 }

@@ -90,7 +90,8 @@ public final class FloodTimes {
   /**
    * The fewest floods that serve all pots, the first at any time; empty when the timer has too few
    * starts. Each flood comes as late as the pots allow, which no other schedule with the same first
-   * one exceeds; then the last ones move forward until they are far enough apart. No pot is fast.
+   * one exceeds; then the last ones move forward until they are far enough apart. Holds for pots
+   * that last from one flood to the next that the timer can do; others get what floods there are.
    */
   private static Optional<List<Integer>> fewest(
       List<PotDay> pots, Light light, Timer timer, int gap) {
